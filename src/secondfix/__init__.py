@@ -1,0 +1,1 @@
+"""Secondfix: the integrator's book for the switches of a house."""
