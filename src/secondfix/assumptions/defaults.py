@@ -1,0 +1,14 @@
+"""The defaults in code. Each package reads its own by name; docs/assumptions.md prints them all."""
+
+from secondfix.assumptions.assumption import Assumption, Assumptions
+from secondfix.assumptions import electrical, joining, radio
+
+DEFAULTS: tuple[Assumption, ...] = (*electrical.ASSUMPTIONS, *radio.ASSUMPTIONS, *joining.ASSUMPTIONS)
+
+
+def default_assumptions() -> Assumptions:
+    """All defaults, keyed by name (ValueError if two share a name)."""
+    items = {a.name: a for a in DEFAULTS}
+    if len(items) != len(DEFAULTS):
+        raise ValueError("two assumptions share a name")
+    return Assumptions(items)

@@ -1,0 +1,90 @@
+"""Assumptions of the electrical checks (facts marked common practice carry that mark to the page)."""
+
+from secondfix.assumptions.assumption import Assumption
+
+_CP = "common practice, no source"
+
+ASSUMPTIONS: tuple[Assumption, ...] = (
+    Assumption(
+        "power_factor_led_lamp_permille",
+        600,
+        400,
+        900,
+        "‰",
+        "power factor of an LED lamp with built-in driver where none is printed",
+        _CP,
+    ),
+    Assumption(
+        "power_factor_led_driver_permille",
+        900,
+        500,
+        950,
+        "‰",
+        "power factor of a separate LED driver where none is printed",
+        _CP,
+    ),
+    Assumption(
+        "power_factor_fluorescent_electronic_permille",
+        950,
+        900,
+        980,
+        "‰",
+        "power factor of a fluorescent lamp on an electronic ballast",
+        "LRC technical note 2011 (secondary)",
+    ),
+    Assumption(
+        "power_factor_fluorescent_iron_permille",
+        500,
+        450,
+        900,
+        "‰",
+        "power factor of a fluorescent lamp on an iron ballast, uncorrected to corrected",
+        _CP,
+    ),
+    Assumption(
+        "power_factor_iron_transformer_permille",
+        900,
+        800,
+        950,
+        "‰",
+        "power factor of a lamp on an iron-core transformer",
+        _CP,
+    ),
+    Assumption(
+        "power_factor_electronic_transformer_permille",
+        950,
+        900,
+        990,
+        "‰",
+        "power factor of a lamp on an electronic transformer",
+        _CP,
+    ),
+    Assumption(
+        "power_factor_motor_permille",
+        650,
+        600,
+        900,
+        "‰",
+        "power factor of a small motor",
+        "EN 60669-1:2018 scope: motors of power factor 0.6 and above (lower end)",
+    ),
+    Assumption(
+        "led_share_of_other_rating_pct",
+        10,
+        10,
+        25,
+        "%",
+        "share of a resistive or tungsten rating that LED loads may use where no LED rating is printed",
+        _CP,
+    ),
+    Assumption("cable_allowance_mm", 10, 5, 15, "mm", "depth that folded cables take behind a device", _CP),
+    Assumption(
+        "plate_projection_mm",
+        2,
+        0,
+        4,
+        "mm",
+        "how far a switch's own plate holds the device off the wall",
+        _CP,
+    ),
+)
