@@ -1,0 +1,39 @@
+"""Models of switches and other devices: what each can do and how it is joined, reset, removed."""
+
+from secondfix.catalogue.model import (
+    CodeKind,
+    Form,
+    Model,
+    NeutralNeed,
+    Output,
+    Peak,
+    PowerLoss,
+    Rating,
+    Removal,
+    Stated,
+    Supply,
+    WholeSwitches,
+)
+from secondfix.catalogue.procedure import Act, Procedure, Step
+from secondfix.catalogue.read import ModelFault, model_key, read_model
+
+__all__ = [
+    "Act",
+    "CodeKind",
+    "Form",
+    "Model",
+    "ModelFault",
+    "NeutralNeed",
+    "Output",
+    "Peak",
+    "PowerLoss",
+    "Procedure",
+    "Rating",
+    "Removal",
+    "Stated",
+    "Step",
+    "Supply",
+    "WholeSwitches",
+    "model_key",
+    "read_model",
+]
