@@ -1,7 +1,7 @@
 """The defaults in code. Each package reads its own by name; docs/assumptions.md prints them all."""
 
-from secondfix.assumptions.assumption import Assumption, Assumptions
 from secondfix.assumptions import electrical, joining, radio
+from secondfix.assumptions.assumption import Assumption, Assumptions
 
 DEFAULTS: tuple[Assumption, ...] = (*electrical.ASSUMPTIONS, *radio.ASSUMPTIONS, *joining.ASSUMPTIONS)
 
