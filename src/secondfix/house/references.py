@@ -1,9 +1,98 @@
-"""What a shape cannot say: ids that exist, loads fed once, chains that end, geometry that closes."""
+"""What a shape cannot say: ids that exist, one meaning each, loads fed once, geometry that closes."""
 
+from collections.abc import Iterator
+
+from secondfix.assumptions import Override, default_assumptions
+from secondfix.house.devices_stand import device_faults
 from secondfix.house.document import House
 from secondfix.house.faults import Fault
+from secondfix.house.feeding import feeding_faults
+from secondfix.house.geometry import geometry_faults
+from secondfix.house.misfit import Misfit, dangling
+from secondfix.house.scene_ids import scene_faults
+
+_COLLECTIONS = (
+    "storeys", "rooms", "walls", "doors", "windows", "circuits", "boxes", "places", "loads", "networks",
+    "devices", "scenes", "outside_uses",
+)  # fmt: skip
 
 
 def reference_faults(house: House, *, where: str) -> list[Fault]:
     """Every dangling or contradictory statement of a house of the right shape."""
-    return []
+    checks = (_twice, _building, _wiring, feeding_faults, device_faults, scene_faults, geometry_faults, _rest)
+    return [Fault(where, m.path, m.stands, m.expected) for check in checks for m in check(house)]
+
+
+def _twice(house: House) -> Iterator[Misfit]:
+    """Ids are one namespace: a finding at 'K1' must mean one thing."""
+    first: dict[str, str] = {}
+    for collection in _COLLECTIONS:
+        for key in getattr(house, collection):
+            if key in first:
+                yield Misfit(
+                    f"{collection}.{key}", f"'{key}'", f"an id not used before ({first[key]} has it)"
+                )
+            first.setdefault(key, collection)
+
+
+def _building(house: House) -> Iterator[Misfit]:
+    for key, room in house.rooms.items():
+        yield from dangling(f"rooms.{key}.storey", room.storey, house.storeys, "storey")
+    for key, wall in house.walls.items():
+        yield from dangling(f"walls.{key}.storey", wall.storey, house.storeys, "storey")
+    for name, openings in (("doors", house.doors), ("windows", house.windows)):
+        for key, opening in openings.items():
+            yield from dangling(f"{name}.{key}.wall", opening.wall, house.walls, "wall")
+
+
+def _wiring(house: House) -> Iterator[Misfit]:
+    for key, circuit in house.circuits.items():
+        for i, room in enumerate(circuit.label_rooms or ()):
+            yield from dangling(f"circuits.{key}.label_rooms[{i}]", room, house.rooms, "room")
+    for key, box in house.boxes.items():
+        at = f"boxes.{key}"
+        yield from dangling(f"{at}.room", box.room, house.rooms, "room")
+        for n, mount in box.mounts.items():
+            neutral = mount.neutral.value if mount.neutral else None
+            if neutral not in {None, "absent", "earth", *house.circuits}:
+                yield Misfit(
+                    f"{at}.mounts.{n}.neutral.value", f"'{neutral}'",
+                    "the id of a circuit of this house, 'absent' or 'earth'",
+                )  # fmt: skip
+        for n, gang in box.gangs.items():
+            here = f"{at}.gangs.{n}"
+            if gang.mount not in box.mounts:
+                yield Misfit(
+                    f"{here}.mount", f"'{gang.mount}'", f"one of the box's mounts: {', '.join(box.mounts)}"
+                )
+            yield from dangling(
+                f"{here}.line.value", gang.line.value if gang.line else None, house.circuits, "circuit"
+            )
+    for key, load in house.loads.items():
+        yield from dangling(f"loads.{key}.room", load.room, house.rooms, "room")
+        yield from dangling(f"loads.{key}.place", load.place, house.places, "place")
+        neutral = load.neutral.value if load.neutral else None
+        yield from dangling(f"loads.{key}.neutral.value", neutral, house.circuits, "circuit")
+    for key, place in house.places.items():
+        yield from dangling(f"places.{key}.room", place.room, house.rooms, "room")
+        circuit_id = place.circuit.value if place.circuit else None
+        yield from dangling(f"places.{key}.circuit.value", circuit_id, house.circuits, "circuit")
+
+
+def _rest(house: House) -> Iterator[Misfit]:
+    known = default_assumptions()
+    for name, choice in house.assumptions.items():
+        if name not in known:
+            yield Misfit(
+                f"assumptions.{name}",
+                "a name nobody reads",
+                "the name of an assumption (docs/assumptions.md)",
+            )
+            continue
+        try:
+            known.overridden({name: Override(choice.value, choice.low, choice.high)}, set_by="house")
+        except ValueError as error:
+            yield Misfit(f"assumptions.{name}", str(error), "low <= value <= high")
+    for key, model in house.models.items():
+        if model.key != key:
+            yield Misfit(f"models.{key}", f"a copy of {model.key}", f"a copy of {key}")
