@@ -223,7 +223,7 @@ def as_bytes(plain: object) -> bytes:
 
 
 def house(plain: dict[str, Any] | None = None) -> House:
-    """The example, or a changed copy of it, read; an AssertionError that shows the faults if it is unusable."""
+    """The example, or a changed copy of it, read; an AssertionError shows the faults if it is unusable."""
     read = read_house(as_bytes(plain or DOCUMENT), where="example.json", models=models())
     assert isinstance(read, House), "\n".join(map(str, read))
     return read
