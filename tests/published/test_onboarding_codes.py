@@ -180,7 +180,13 @@ SLIPS = [
     (VECTORS["zwave_dsk"]["valid"][0]["dsk"], read_dsk, DIGITS, (336, 430), (26, 40)),
     ("34970112332", read_matter_manual, DIGITS, (0, 99), (0, 8)),
     ("702871264504387000187", read_matter_manual, DIGITS, (0, 189), (0, 18)),
-    ("Y.K9042C00KA0648G00", lambda text: read_matter_qr("MT:" + text), "".join(BASE38), (440, 703), (9, 16)),
+    (
+        "Y.K9042C00KA0648G00",
+        lambda text: read_matter_qr("MT:" + text),
+        "".join(sorted(BASE38)),
+        (440, 703),
+        (9, 16),
+    ),
 ]
 
 
