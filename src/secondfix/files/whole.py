@@ -1,0 +1,54 @@
+"""Reading and writing whole files: written beside, flushed to the disk, then renamed into place."""
+
+import os
+import sys
+import tempfile
+from pathlib import Path
+
+from secondfix.house import LARGEST_FILE_BYTES, Fault
+
+
+def read_bytes(name: str) -> bytes | Fault:
+    """The file's bytes, or standard input for ``-``; a fault where it cannot be read.
+
+    Reads at most one byte more than the largest file allowed, so that a device or an endless pipe
+    cannot fill the memory.
+    """
+    where = "standard input" if name == "-" else name
+    try:
+        if name == "-":
+            return sys.stdin.buffer.read(LARGEST_FILE_BYTES + 1)
+        with Path(name).open("rb") as file:
+            return file.read(LARGEST_FILE_BYTES + 1)
+    except OSError as error:
+        return Fault(where, "", (error.strerror or "cannot be read").lower(), "a file that can be read")
+
+
+def write_whole(path: Path, data: bytes) -> None:
+    """Put ``data`` at ``path``: after a crash it holds the old bytes or the new ones, never a part.
+
+    Raises OSError where the folder cannot be written; nothing is left behind then.
+    """
+    path.parent.mkdir(parents=True, exist_ok=True)
+    handle, beside = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
+    try:
+        with os.fdopen(handle, "wb") as file:
+            file.write(data)
+            file.flush()
+            os.fsync(file.fileno())
+        Path(beside).chmod(path.stat().st_mode & 0o777 if path.exists() else 0o644)
+        Path(beside).replace(path)
+    except BaseException:
+        Path(beside).unlink(missing_ok=True)
+        raise
+    _flush_folder(path.parent)
+
+
+def _flush_folder(folder: Path) -> None:
+    """The rename itself is durable only once the folder is."""
+    if os.name == "posix":
+        handle = os.open(folder, os.O_RDONLY)
+        try:
+            os.fsync(handle)
+        finally:
+            os.close(handle)
