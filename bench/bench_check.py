@@ -18,8 +18,9 @@ DEMO = Path(__file__).parents[1] / "demo" / "house.json"
 SECONDFIX = str(Path(sys.executable).with_name("secondfix"))
 READ = """
 import sys, pathlib
+from secondfix.files import shipped_models
 from secondfix.house import House, read_house
-read = read_house(pathlib.Path(sys.argv[1]).read_bytes(), where="terrace", models={})
+read = read_house(pathlib.Path(sys.argv[1]).read_bytes(), where="terrace", models=shipped_models())
 sys.exit(not isinstance(read, House))
 """
 

@@ -7,7 +7,7 @@ import pytest
 
 from tests.ground.tracked import texts
 
-SILENCES = re.compile(r"#\s*(noqa|type:\s*ignore|pragma:\s*no cover|fmt:\s*(?:off|skip)|ruff:\s*noqa)\b(.*)")
+SILENCES = re.compile(r"#\s*(noqa|type:\s*ignore|pragma:\s*no cover|ruff:\s*noqa)\b(.*)")
 CODES = re.compile(r"^\s*(?::\s*[A-Z]+\d+(?:\s*,\s*[A-Z]+\d+)*|\[[\w\-, ]+\])?")
 
 

@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from bench.terrace import terrace
+from secondfix.files import shipped_models
 from secondfix.house import House, read_house
 
 HOUSES = ("tests/documents/v1/pellow-lane.json", "demo/house.json")
@@ -15,7 +16,9 @@ HOUSES = ("tests/documents/v1/pellow-lane.json", "demo/house.json")
 def test_a_terrace_is_a_house_without_faults(tree: Path, path: str) -> None:
     one = json.loads((tree / path).read_text(encoding="utf-8"))
     boxes = 3 * len(one["boxes"]) - 1
-    read = read_house(json.dumps(terrace(one, boxes=boxes)).encode(), where="terrace", models={})
+    read = read_house(
+        json.dumps(terrace(one, boxes=boxes)).encode(), where="terrace", models=shipped_models()
+    )
     assert isinstance(read, House), read
     assert len(read.boxes) == boxes + 1
     assert len(read.loads) == 3 * len(one["loads"])
