@@ -44,7 +44,7 @@ def judged(tree: Path, folder: Path, files: dict[str, str]) -> str:
 
 def test_each_standing_package_has_its_door(tree: Path) -> None:
     read = contracts(tree)
-    for name in standing(tree):
+    for name in set(standing(tree)) - {"actions"}:  # a row of doors: one module a verb
         door = read[f"importlinter:contract:door-{name}"]
         assert door["protected_modules"] == f"secondfix.{name}.*"
         assert door["allowed_importers"] == f"secondfix.{name}"
