@@ -2,14 +2,14 @@
 
 from secondfix.files.firm import Firm, open_firm
 from secondfix.files.houses import open_house
-from secondfix.files.keyring import KeyRing, WrongPassphrase, open_ring, save_ring
+from secondfix.files.keyring import KeyRing, WrongPassphraseError, open_ring, save_ring
 from secondfix.files.shipped import shipped_models
 from secondfix.files.whole import read_bytes, write_whole
 
 __all__ = [
     "Firm",
     "KeyRing",
-    "WrongPassphrase",
+    "WrongPassphraseError",
     "open_firm",
     "open_house",
     "open_ring",

@@ -17,7 +17,7 @@ from secondfix.files.whole import write_whole
 _N, _R, _P = 2**17, 8, 1
 
 
-class WrongPassphrase(ValueError):
+class WrongPassphraseError(ValueError):
     """The passphrase is not the ring's, or the file was altered: which of the two cannot be told."""
 
 
@@ -33,7 +33,7 @@ class KeyRing:
 
 
 def open_ring(path: Path, passphrase: str) -> KeyRing:
-    """Open a ring. Raises WrongPassphrase, OSError, or ValueError where the file is no key ring."""
+    """Open a ring. Raises WrongPassphraseError, OSError, or ValueError where the file is no key ring."""
     from cryptography.exceptions import InvalidTag  # noqa: PLC0415 - only those who open a ring pay for it
     from cryptography.hazmat.primitives.ciphers.aead import AESGCM  # noqa: PLC0415 - as above
 
@@ -45,7 +45,9 @@ def open_ring(path: Path, passphrase: str) -> KeyRing:
     try:
         plain = AESGCM(_key(passphrase, salt)).decrypt(nonce, sealed, salt)
     except InvalidTag as error:
-        raise WrongPassphrase("the passphrase does not open this ring, or the file was altered") from error
+        raise WrongPassphraseError(
+            "the passphrase does not open this ring, or the file was altered"
+        ) from error
     return KeyRing(json.loads(plain))
 
 
@@ -57,8 +59,9 @@ def save_ring(path: Path, ring: KeyRing, passphrase: str) -> None:
     plain = json.dumps(dict(sorted(ring.codes.items()))).encode()
     sealed = AESGCM(_key(passphrase, salt)).encrypt(nonce, plain, salt)
     parts = {"salt": salt, "nonce": nonce, "sealed": sealed}
-    write_whole(path, json.dumps({k: b64encode(v).decode() for k, v in parts.items()}).encode() + b"\n")
-    path.chmod(0o600)
+    write_whole(
+        path, json.dumps({k: b64encode(v).decode() for k, v in parts.items()}).encode() + b"\n", mode=0o600
+    )
 
 
 def _key(passphrase: str, salt: bytes) -> bytes:

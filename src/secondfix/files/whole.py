@@ -24,7 +24,7 @@ def read_bytes(name: str) -> bytes | Fault:
         return Fault(where, "", (error.strerror or "cannot be read").lower(), "a file that can be read")
 
 
-def write_whole(path: Path, data: bytes) -> None:
+def write_whole(path: Path, data: bytes, *, mode: int = 0o644) -> None:
     """Put ``data`` at ``path``: after a crash it holds the old bytes or the new ones, never a part.
 
     Raises OSError where the folder cannot be written; nothing is left behind then.
@@ -36,7 +36,7 @@ def write_whole(path: Path, data: bytes) -> None:
             file.write(data)
             file.flush()
             os.fsync(file.fileno())
-        Path(beside).chmod(path.stat().st_mode & 0o777 if path.exists() else 0o644)
+        Path(beside).chmod(mode)
         Path(beside).replace(path)
     except BaseException:
         Path(beside).unlink(missing_ok=True)

@@ -1,0 +1,35 @@
+"""The verb ``assumptions``."""
+
+import typer
+
+from secondfix.actions.check import assumption_as_json
+from secondfix.actions.settle import settled_assumptions
+from secondfix.cli.opening import AsJson, FirmFolder, opened, print_json, refuse, verb_app
+from secondfix.cli.page import para
+from secondfix.files import open_firm
+
+app = verb_app()
+
+
+@app.command()
+def run(
+    house_file: str = typer.Argument("", metavar="[HOUSE]", help="A house whose own choices to apply."),
+    firm_folder: FirmFolder = None,
+    as_json: AsJson = False,
+) -> None:
+    """Every assumption: what it stands for, its value and range, its source, and who set it."""
+    if house_file:
+        house, firm = opened(house_file, firm_folder)
+        settled = settled_assumptions(house, firm.assumptions)
+    else:
+        opened_firm = open_firm(firm_folder)
+        if isinstance(opened_firm, list):
+            refuse(opened_firm)
+        settled = opened_firm.assumptions
+    if as_json:
+        print_json({"assumptions": [assumption_as_json(a) for a in settled.values()]})
+        raise typer.Exit
+    for a in settled.values():
+        set_by = "" if a.set_by == "default" else f"; set by the {a.set_by}"
+        span = f"{a.value} {a.unit}" if a.low == a.high else f"{a.value} {a.unit}, {a.low} to {a.high}"
+        print(para(f"{a.name}: {a.means}: {span}; {a.source}{set_by}", hang=2))  # noqa: T201 - the command line prints

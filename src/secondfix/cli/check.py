@@ -1,0 +1,89 @@
+"""The verb ``check``."""
+
+from typing import Annotated
+
+import typer
+
+from secondfix.actions.check import Checked, check, checked_as_json
+from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, opened, print_json, verb_app
+from secondfix.cli.page import counted, para
+from secondfix.findings import Finding, Outcome, Severity, SurveyLine, exit_code
+from secondfix.house import House
+
+app = verb_app()
+
+SIGNS = {Severity.DANGER: "▲ Danger", Severity.FAULT: "◆ Fault", Severity.ADVICE: "○ Advice"}
+UNKNOWN = "[?] Cannot tell"
+
+
+@app.command()
+def run(
+    house_file: HouseFile,
+    firm_folder: FirmFolder = None,
+    as_json: AsJson = False,
+    all_answers: Annotated[bool, typer.Option("--all", help="Also list where no fault was found.")] = False,
+) -> None:
+    """Everything wrong with a house, and everything that cannot be told; then what to look at on site."""
+    house, firm = opened(house_file, firm_folder)
+    checked = check(house, assumptions=firm.assumptions)
+    if as_json:
+        print_json(checked_as_json(checked))
+    else:
+        print(as_text(house, checked, all_answers=all_answers))  # noqa: T201 - the command line prints
+    raise typer.Exit(exit_code(checked.findings))
+
+
+def as_text(house: House, checked: Checked, *, all_answers: bool = False) -> str:
+    """The findings as a page of text."""
+    shown = [f for f in checked.findings if all_answers or f.outcome is not Outcome.PASSES]
+    parts = [f"{house.name}: {summary(checked)}", *(_finding(f) for f in shown)]
+    if checked.survey:
+        parts.append("To look at on site, what settles most first:\n" + survey_text(checked.survey))
+    if checked.leaned_on:
+        parts.append("Assumptions leaned on (secondfix assumptions lists all):\n" + _assumptions(checked))
+    return "\n\n".join(parts)
+
+
+def summary(checked: Checked) -> str:
+    """The counts in words."""
+    c = checked.counts
+    return ", ".join(
+        (
+            counted(c["danger"], "danger"),
+            counted(c["fault"], "fault"),
+            f"{c['advice'] or 'no'} advice",
+            f"{c['cannot_tell'] or 'nothing'} cannot be told",
+            f"no fault found in {counted(c['passes'], 'answer')}",
+        )
+    )
+
+
+def _finding(f: Finding) -> str:
+    if f.outcome is Outcome.PASSES:
+        return para(f"No fault found, {f.place} ({f.rule})")
+    sign = UNKNOWN if f.outcome is Outcome.CANNOT_TELL else SIGNS[f.severity or Severity.FAULT]
+    lines = [para(f"{sign}, {f.place} ({f.rule}). {f.says}", hang=4)]
+    if f.value or f.limit:
+        lines.append(para(f"stands: {f.value or 'not known'}; limit: {f.limit or 'none'}", indent=4, hang=2))
+    lines.append(para(f"do: {f.remedy}", indent=4, hang=2))
+    lines.append(para(f"source: {f.source}", indent=4, hang=2))
+    return "\n".join(lines)
+
+
+def survey_text(survey: tuple[SurveyLine, ...]) -> str:
+    """The survey list, a place a block."""
+    lines: list[str] = []
+    place = None
+    for s in survey:
+        if s.place != place:
+            place = s.place
+            lines.append(f"  {place}")
+        lines.append(para(f"{s.words} (settles {counted(s.settles, 'answer')})", indent=4, hang=2))
+    return "\n".join(lines)
+
+
+def _assumptions(checked: Checked) -> str:
+    return "\n".join(
+        para(f"{a.means}: {a.value} {a.unit} ({a.low} to {a.high}); {a.source}", indent=2, hang=2)
+        for a in checked.leaned_on
+    )

@@ -1,0 +1,48 @@
+"""What every verb begins with: the firm's folder, the house, and the one way to refuse unusable input."""
+
+import json
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+from typing import Annotated, NoReturn
+
+import typer
+
+from secondfix.files import Firm, open_firm, open_house
+from secondfix.house import MOST_FAULTS, Fault, House
+
+HouseFile = Annotated[str, typer.Argument(metavar="HOUSE", help="The house's file, or - for standard input.")]
+FirmFolder = Annotated[
+    Path | None, typer.Option("--firm", metavar="FOLDER", help="The firm's own models and assumptions.")
+]
+AsJson = Annotated[bool, typer.Option("--json", help="Print one JSON object (docs/json.md).")]
+
+
+def verb_app() -> typer.Typer:
+    """An app for one verb: plain help, and our own faults shown whole."""
+    return typer.Typer(add_completion=False, pretty_exceptions_enable=False, rich_markup_mode=None)
+
+
+def opened(name: str, folder: Path | None) -> tuple[House, Firm]:
+    """The house and the firm, or exit 2 with every fault."""
+    firm = open_firm(folder)
+    if isinstance(firm, list):
+        refuse(firm)
+    house = open_house(name, firm.models)
+    if isinstance(house, list):
+        refuse(house)
+    return house, firm
+
+
+def refuse(faults: Sequence[Fault]) -> NoReturn:
+    """One line a fault, capped with a count, on the error stream; exit 2. Nothing has been written."""
+    for fault in faults[:MOST_FAULTS]:
+        print(str(fault).replace("\n", " "), file=sys.stderr)  # noqa: T201 - the command line prints
+    if len(faults) > MOST_FAULTS:
+        print(f"and {len(faults) - MOST_FAULTS} more faults; {len(faults)} in all", file=sys.stderr)  # noqa: T201 - as above
+    raise typer.Exit(2)
+
+
+def print_json(value: object) -> None:
+    """One JSON object on standard output."""
+    print(json.dumps(value, ensure_ascii=False, indent=2))  # noqa: T201 - the command line prints

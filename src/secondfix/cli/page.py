@@ -1,0 +1,36 @@
+"""Text for people on the command line: wrapped, indented, no colour code carries meaning."""
+
+import shutil
+import textwrap
+from collections.abc import Sequence
+
+
+def width() -> int:
+    """Columns to use: the terminal's, between 60 and 110; 100 where there is none."""
+    return max(60, min(110, shutil.get_terminal_size((100, 24)).columns))
+
+
+def para(text: str, *, indent: int = 0, hang: int = 0) -> str:
+    """One paragraph, wrapped; further lines indented by ``hang`` more."""
+    return textwrap.fill(
+        text, width(), initial_indent=" " * indent, subsequent_indent=" " * (indent + hang),
+        break_long_words=False, break_on_hyphens=False,
+    )  # fmt: skip
+
+
+def table(head: Sequence[str], rows: Sequence[Sequence[str]], *, indent: int = 0) -> str:
+    """Columns as wide as their widest cell; the last is wrapped to what is left."""
+    columns = [max(len(str(row[i])) for row in (head, *rows)) for i in range(len(head))]
+    room = max(20, width() - indent - sum(w + 2 for w in columns[:-1]))
+    lines: list[str] = []
+    for row in (head, *rows):
+        last = textwrap.wrap(str(row[-1]), room, break_long_words=False, break_on_hyphens=False) or [""]
+        front = "".join(f"{cell:<{w + 2}}" for cell, w in zip(row[:-1], columns, strict=False))
+        lines.append(" " * indent + front + last[0])
+        lines += [" " * (indent + len(front)) + more for more in last[1:]]
+    return "\n".join(line.rstrip() for line in lines)
+
+
+def counted(n: int, one: str, many: str | None = None) -> str:
+    """``3 faults``, ``1 fault``, ``no fault``."""
+    return f"{n or 'no'} {one if n in {0, 1} else many or one + 's'}"
