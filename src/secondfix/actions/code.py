@@ -21,7 +21,7 @@ class CodeAnswer:
 def code(
     text: str, *, address: str | None = None, kind: str | None = None, manual: str | None = None
 ) -> CodeAnswer:
-    """Read ``text``; ``manual`` is the manual code printed beside a Matter QR text (ValueError: unknown kind)."""
+    """Read ``text``; ``manual`` is the code printed beside a Matter QR text (ValueError: unknown kind)."""
     reading = read_code(text, address=address, kind=kind)
     return CodeAnswer(
         reading, None if manual is None else agree(reading, read_code(manual, kind="matter-manual"))
