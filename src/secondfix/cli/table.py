@@ -5,6 +5,7 @@ from importlib import import_module
 
 VERBS: dict[str, tuple[str, str]] = {
     "demo": ("demo", "Take the invented demo house through the whole job, into a folder."),
+    "new": ("new", "Begin a house: a file with an id of its own."),
     "check": ("check", "Everything wrong with a house, and everything that cannot be told."),
     "reach": ("reach", "Whether radio is likely to reach every device."),
     "names": ("names", "What to call every entry, and which names clash."),

@@ -1,5 +1,6 @@
 """The house document: what stands on the walls and what is wanted."""
 
+from secondfix.house.begin import begin, uuid7
 from secondfix.house.building import Opening, Point, Position, Room, Storey, Wall
 from secondfix.house.canonical import as_canonical_json, json_schema
 from secondfix.house.devices import Device, Network, OutsideUse
@@ -46,8 +47,10 @@ __all__ = [
     "Storey",
     "Wall",
     "as_canonical_json",
+    "begin",
     "json_schema",
     "read_house",
     "schedule",
     "settled",
+    "uuid7",
 ]
