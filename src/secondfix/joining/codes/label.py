@@ -46,7 +46,8 @@ def search(text: str) -> Found:
     whole = [span for span in spans if crc_holds(_bare(text, span))]
     broken = [span for span in spans if span not in whole and not _overlaps(span, whole)]
     found = (match.span(1) for pattern in (_ADDRESS, _ADDRESS_PAIRS) for match in pattern.finditer(text))
-    addresses = [span for span in found if not _overlaps(span, whole + broken)]
+    codes = whole + broken
+    addresses = [span for span in found if not _overlaps(span, codes) and not _cut_out(text, span, codes)]
     return Found(_once(text, addresses), _once(text, whole), _once(text, broken))
 
 
@@ -91,6 +92,23 @@ def _faults(found: Found) -> list[Remark]:
         )
         faults.append(Remark("code-missing", says))
     return faults
+
+
+def _cut_out(text: str, span: tuple[int, int], codes: list[tuple[int, int]]) -> bool:
+    """Whether the row of groups goes on beside `span`: then it is a piece of a longer, misread code."""
+    between = re.search(r"[^0-9A-Fa-f]", text[slice(*span)])
+    if between is None:
+        return False
+    reach = between.start() + 1
+    before, after = (max(span[0] - reach, 0), span[0]), (span[1], span[1] + reach)
+    beside = ((before, text[slice(*before)][::-1]), (after, text[slice(*after)]))
+    # A group of hex, a pair partly hex, or four with a digit in it; a word such as CODE is none of them.
+    partly = "0-9" if reach > 3 else "0-9A-Fa-f"
+    group = rf"{re.escape(between[0])}(?:[0-9A-Fa-f]*|(?=[^{partly}]*[{partly}])[0-9A-Za-z]*)"
+    return any(
+        len(row) == reach and re.fullmatch(group, row) and not _overlaps(where, codes)
+        for where, row in beside
+    )
 
 
 def _other_address(found: Found, address: str | None) -> list[Remark]:

@@ -57,12 +57,18 @@ def recognise(text: str) -> Kind:
         return Kind.MATTER_QR
     bare = re.sub(r"^0[xX]", "", text.strip())
     packed = re.sub(r"[\s:.\-]", "", bare)
+    found = search(text)
+    if found.addresses and found.codes:
+        return Kind.LABEL
     if kind := _decimal(bare, packed):
         return kind
-    if kind := _hex(packed):
-        return kind
-    found = search(text)
-    return Kind.LABEL if found.addresses or found.codes or found.broken else Kind.NOT_RECOGNISED
+    named = found.addresses + found.codes + found.broken
+    rest = sum(char in HEX for char in text) - sum(map(len, named))
+    if (
+        named and not set(packed) <= HEX and rest < 16
+    ):  # words around it, not a longer code with a misread digit
+        return Kind.LABEL
+    return _hex(packed) or (Kind.LABEL if named else Kind.NOT_RECOGNISED)
 
 
 def _share(text: str, allowed: frozenset[str]) -> float:
