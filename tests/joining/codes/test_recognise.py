@@ -61,6 +61,8 @@ def test_matter_codes_and_addresses_are_recognised(passcode: int, address: bytes
         ("5I525-35455-41424-34445-31323-33435-21222-32425", Kind.DSK, ["not-digits"]),
         ("50:32:5f:ff:fe:e7:67", Kind.EUI64, ["bad-length"]),
         ("IEEE 02507aFFFE31C48B", Kind.LABEL, ["code-missing"]),
+        ("0050780000319482", Kind.EUI64, []),
+        ("00507800003194820", Kind.EUI64, ["digit-too-many"]),
         (f"CODE {CODE}", Kind.LABEL, []),
         (f"{CODE[:20]}O{CODE[21:]}", Kind.INSTALL_CODE, ["not-hex"]),
         (" ".join([*GROUPS[:6], "00O0", *GROUPS[7:]]), Kind.INSTALL_CODE, ["not-hex"]),
