@@ -1,7 +1,7 @@
 """The house document: what stands on the walls and what is wanted."""
 
 from secondfix.house.begin import begin, uuid7
-from secondfix.house.building import Opening, Point, Position, Room, Storey, Wall
+from secondfix.house.building import Layer, Opening, Point, Position, Room, Storey, Wall
 from secondfix.house.canonical import as_canonical_json, json_schema
 from secondfix.house.devices import Device, Network, OutsideUse
 from secondfix.house.document import FORMAT, House
@@ -27,6 +27,7 @@ __all__ = [
     "Fault",
     "Gang",
     "House",
+    "Layer",
     "Load",
     "Mount",
     "NamePart",

@@ -1,0 +1,154 @@
+"""The two ends of a link: power, sensitivity, loss of box and plate, and whether it repeats."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from secondfix.assumptions import Assumptions
+from secondfix.catalogue import Form, Stated, Supply
+from secondfix.findings import Look
+from secondfix.house import Box, Place, Schedule, settled
+from secondfix.radio.surfaces import NOT_DRAWN_DB
+from secondfix.terms import Finish, PlateMaterial, ShellMaterial
+
+Three = tuple[float, float, float]  # most favourable, assumed, least favourable
+
+
+@dataclass(frozen=True, slots=True)
+class Station:
+    """One end: a device, or a network's controller (``id`` is then the network's id).
+
+    Powers in dBm and ``loss_db`` of what surrounds it, each in three readings; ``looks`` would settle
+    what is unknown of it. ``repeats`` of a controller is yes.
+    """
+
+    id: str
+    place: str
+    power_dbm: Three
+    sensitivity_dbm: Three
+    loss_db: Three
+    repeats: Stated
+    plugged: bool
+    looks: tuple[Look, ...] = ()
+
+    def may_repeat(self, reading: int) -> bool:
+        """Whether it repeats in a reading: not stated counts as yes in the most favourable one only."""
+        return self.repeats is Stated.YES or (self.repeats is Stated.NOT_STATED and reading == 0)
+
+
+def controller(rows: Schedule, network_id: str, place: str, assumptions: Assumptions) -> Station:
+    """The controller of a network as a station."""
+    network = rows.house.networks[network_id]
+    power, sensitivity = network.transmit_power_dbm, network.sensitivity_dbm
+    loss, looks = _surroundings(rows, place, assumptions)
+    unknown = [
+        Look(place, f"networks.{network_id}.{field}", f"the {words} of the controller of {network.name}")
+        for field, words, value in (
+            ("transmit_power_dbm", "transmit power", power),
+            ("sensitivity_dbm", "sensitivity", sensitivity),
+        )
+        if value is None
+    ]
+    return Station(
+        network_id,
+        place,
+        _power(power, assumptions),
+        _sensitivity(sensitivity, assumptions),
+        loss,
+        Stated.YES,
+        plugged=False,
+        looks=(*looks, *unknown),
+    )
+
+
+def station(rows: Schedule, device_id: str, assumptions: Assumptions) -> Station:
+    """A device as a station."""
+    place = rows.place_of_device(device_id)
+    model = rows.model_of(device_id)
+    loss, looks = _surroundings(rows, place, assumptions)
+    unknown = () if model else (Look(place, "model", f"which model {device_id} is"),)
+    repeats = _repeats(rows, device_id)
+    if repeats is Stated.NOT_STATED and model:
+        unknown = (Look(place, "repeats", f"whether {model.title} repeats for others"),)
+    elif repeats is Stated.NOT_STATED:
+        unknown += (Look(place, "repeats", f"whether {device_id} repeats for others"),)
+    spot = rows.house.places.get(place)
+    return Station(
+        device_id,
+        place,
+        _power(model.transmit_power_dbm if model else None, assumptions),
+        _sensitivity(model.sensitivity_dbm if model else None, assumptions),
+        loss,
+        repeats,
+        plugged=model.form is Form.PLUG_IN if model else spot is not None and spot.kind == "socket",
+        looks=(*looks, *unknown),
+    )
+
+
+def _repeats(rows: Schedule, device_id: str) -> Stated:
+    """Only a mains-powered device repeats, and only if its sheet (or the survey) says so."""
+    device, model = rows.house.devices[device_id], rows.model_of(device_id)
+    if model:
+        return Stated.NO if model.supply is Supply.BATTERY else model.repeats
+    source, told = settled(device.power_source), settled(device.repeats)
+    if source == "battery" or told is False:
+        return Stated.NO
+    return Stated.YES if source == "mains" and told else Stated.NOT_STATED
+
+
+def _power(stated_dbm: int | None, assumptions: Assumptions) -> Three:
+    if stated_dbm is not None:
+        return float(stated_dbm), float(stated_dbm), float(stated_dbm)
+    low, value, high = assumptions.span("radio_transmit_power_dbm")
+    return float(high), float(value), float(low)
+
+
+def _sensitivity(stated_dbm: int | None, assumptions: Assumptions) -> Three:
+    if stated_dbm is not None:
+        return float(stated_dbm), float(stated_dbm), float(stated_dbm)
+    low, value, high = assumptions.span("radio_sensitivity_dbm")
+    return float(low), float(value), float(high)
+
+
+def _surroundings(rows: Schedule, place: str, assumptions: Assumptions) -> tuple[Three, tuple[Look, ...]]:
+    box = rows.house.boxes.get(place)
+    if box is None:
+        return _spot_loss(rows.house.places[place], assumptions), ()
+    looks = tuple(_box_looks(place, box))
+    return _box_loss(box, assumptions, closed=_may_be_closed(box)), looks
+
+
+def _spot_loss(spot: Place, assumptions: Assumptions) -> Three:
+    if spot.kind != "light_point":
+        return 0.0, 0.0, 0.0
+    low, value, high = assumptions.span("radio_luminaire_db")
+    return float(low), float(value), float(high)
+
+
+def _may_be_closed(box: Box) -> bool:
+    """A metal plate or foil wallpaper closes the opening; not known may be either."""
+    plate, finish = settled(box.plate), settled(box.finish)
+    return plate in (None, PlateMaterial.METAL) or finish in (None, Finish.FOIL_PAPER)
+
+
+def _box_loss(box: Box, assumptions: Assumptions, *, closed: bool) -> Three:
+    plastic, metal = assumptions.span("radio_plastic_box_db"), assumptions.span("radio_metal_box_db")
+    shell = settled(box.shell)
+    low, value, high = {
+        ShellMaterial.PLASTIC: plastic,
+        ShellMaterial.METAL: metal,
+        None: (min(plastic[0], metal[0]), max(plastic[2], metal[2]), max(plastic[2], metal[2])),
+    }[shell]
+    if closed:
+        return float(low), NOT_DRAWN_DB, NOT_DRAWN_DB
+    return float(low), float(value), float(high)
+
+
+def _box_looks(place: str, box: Box) -> Iterator[Look]:
+    if settled(box.shell) is None:
+        yield Look(place, "shell", f"whether box {place} is plastic or metal")
+    if settled(box.plate) is None:
+        yield Look(place, "plate", f"whether the plate of {place} is metal")
+    if settled(box.finish) is None:
+        yield Look(place, "finish", f"what the wall around {place} is finished with, foil above all")
+    if settled(box.plate) is PlateMaterial.METAL or settled(box.finish) is Finish.FOIL_PAPER:
+        yield Look(place, "radio", f"the link of {place} measured with the plate fitted")
