@@ -1,1 +1,22 @@
-"""Radio: will the mesh carry it, and on whom does each device hang."""
+"""Radio: is it likely to carry every device to its controller, and on whom does each hang?"""
+
+from secondfix.radio.answers import Chances, DeviceReach, Link, Reach, Word
+from secondfix.radio.as_json import reach_as_json
+from secondfix.radio.margins import margins_after_spread
+from secondfix.radio.paths import Paths, find_paths
+from secondfix.radio.question import reach
+from secondfix.radio.rules import RULES
+
+__all__ = [
+    "RULES",
+    "Chances",
+    "DeviceReach",
+    "Link",
+    "Paths",
+    "Reach",
+    "Word",
+    "find_paths",
+    "margins_after_spread",
+    "reach",
+    "reach_as_json",
+]

@@ -31,11 +31,11 @@ class Links:
     margin_ba_db: Floats
 
 
-def links_of(stations: Sequence[Station], paths: Paths, lost_db: Floats) -> Links:
+def links_of(stations: Sequence[Station], paths: Paths, lost_db: Floats, *, fading_db: Three) -> Links:
     """Put stations at the ends of the paths between their places.
 
-    Margin of one direction: power of the sender − loss of the path − loss at both ends − sensitivity of
-    the receiver, in dB; the link is as good as its weaker direction. Stations whose place is not among
+    Margin of one direction: power of the sender − loss of the path − loss at both ends − fading to be
+    borne − sensitivity of the receiver, in dB; the link is as good as its weaker direction. Stations whose place is not among
     the sites of ``paths`` have no links. Links that cannot work in any reading are left out.
     """
     a, b, pair = _ends(stations, paths)
@@ -46,8 +46,9 @@ def links_of(stations: Sequence[Station], paths: Paths, lost_db: Floats) -> Link
         _column(stations, name) for name in ("power_dbm", "sensitivity_dbm", "loss_db")
     )
     loss = lost_db[:, pair] + around[:, a] + around[:, b]
-    forth = power[:, a] - loss - sensitivity[:, b]
-    back = power[:, b] - loss - sensitivity[:, a]
+    borne = loss + np.array(fading_db).reshape(3, 1)
+    forth = power[:, a] - borne - sensitivity[:, b]
+    back = power[:, b] - borne - sensitivity[:, a]
     margin = np.minimum(forth, back)
     kept = margin[0] > HOPELESS_DB
     return Links(

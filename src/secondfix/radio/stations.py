@@ -10,6 +10,8 @@ from secondfix.house import Box, Place, Schedule, settled
 from secondfix.radio.surfaces import NOT_DRAWN_DB
 from secondfix.terms import Finish, PlateMaterial, ShellMaterial
 
+REPEATS = "repeats"  # field of the look that asks whether a device repeats
+
 Three = tuple[float, float, float]  # most favourable, assumed, least favourable
 
 
@@ -65,12 +67,11 @@ def station(rows: Schedule, device_id: str, assumptions: Assumptions) -> Station
     place = rows.place_of_device(device_id)
     model = rows.model_of(device_id)
     loss, looks = _surroundings(rows, place, assumptions)
-    unknown = () if model else (Look(place, "model", f"which model {device_id} is"),)
     repeats = _repeats(rows, device_id)
-    if repeats is Stated.NOT_STATED and model:
-        unknown = (Look(place, "repeats", f"whether {model.title} repeats for others"),)
-    elif repeats is Stated.NOT_STATED:
-        unknown += (Look(place, "repeats", f"whether {device_id} repeats for others"),)
+    unknown = [] if model else [Look(place, "model", f"which model {device_id} is")]
+    if repeats is Stated.NOT_STATED:
+        name = model.title if model else device_id
+        unknown.append(Look(place, REPEATS, f"whether {name} repeats for others"))
     spot = rows.house.places.get(place)
     return Station(
         device_id,
