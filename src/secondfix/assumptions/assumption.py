@@ -13,7 +13,8 @@ class Assumption:
 
     ``low <= value <= high`` in ``unit``; ``means`` says in words what it stands for; ``source``
     is a source or 'common practice, no source' or 'engineering judgement, not sourced';
-    ``set_by`` tells whose value it is: default, firm, house, command line.
+    ``set_by`` tells whose value it is: default, firm, house, command line; ``least`` and ``most``
+    bound what anyone may set, where a value beyond them has no meaning.
     """
 
     name: str
@@ -24,6 +25,8 @@ class Assumption:
     means: str
     source: str
     set_by: str = "default"
+    least: int | None = None
+    most: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,13 +64,19 @@ class Assumptions(Mapping[str, Assumption]):
         return a.low, a.value, a.high
 
     def overridden(self, overrides: Mapping[str, Override], *, set_by: str) -> "Assumptions":
-        """A new set; KeyError for an unknown name, ValueError where low <= value <= high fails."""
+        """A new set; KeyError for an unknown name, ValueError where low <= value <= high fails.
+
+        ValueError too where an end lies beyond the assumption's ``least`` or ``most``.
+        """
         items = dict(self._items)
         for name, o in overrides.items():
             low = o.value if o.low is None else o.low
             high = o.value if o.high is None else o.high
             if not low <= o.value <= high:
                 raise ValueError(f"{name}: {low} <= {o.value} <= {high} does not hold")
+            least, most, unit = items[name].least, items[name].most, items[name].unit
+            if (least is not None and low < least) or (most is not None and high > most):
+                raise ValueError(f"{name}: {low} to {high} {unit} lies beyond {least} to {most} {unit}")
             items[name] = replace(
                 items[name],
                 value=o.value,

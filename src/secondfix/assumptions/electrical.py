@@ -1,72 +1,65 @@
-"""Assumptions of the electrical checks (facts marked common practice carry that mark to the page)."""
+"""Assumptions of the electrical checks (facts marked common practice carry that mark to the page).
+
+Each kind of load has its power factor under ``power_factor_<kind>_permille``: the range is meant to hold
+every lamp or motor of the kind that a survey could meet.
+"""
 
 from secondfix.assumptions.assumption import Assumption
 
 _CP = "common practice, no source"
 
+
+def _power_factor(kind: str, of: str, *, value: int, low: int, high: int, source: str = _CP) -> Assumption:
+    name = f"power_factor_{kind}_permille"
+    means = f"power factor of {of} where none is printed"
+    return Assumption(name, value, low, high, "‰", means, source, least=100, most=1000)
+
+
 ASSUMPTIONS: tuple[Assumption, ...] = (
-    Assumption(
-        "power_factor_led_lamp_permille",
-        600,
-        400,
-        900,
-        "‰",
-        "power factor of an LED lamp with built-in driver where none is printed",
-        _CP,
+    _power_factor(
+        "resistive",
+        "a substantially resistive load",
+        value=1000,
+        low=950,
+        high=1000,
+        source="EN 60669-1:2018 scope (read): substantially resistive is a power factor of 0.95 and above",
     ),
-    Assumption(
-        "power_factor_led_driver_permille",
-        900,
-        500,
-        950,
-        "‰",
-        "power factor of a separate LED driver where none is printed",
-        _CP,
+    _power_factor(
+        "tungsten",
+        "a tungsten filament lamp",
+        value=1000,
+        low=1000,
+        high=1000,
+        source="circuit theory: a filament is a resistor",
     ),
-    Assumption(
-        "power_factor_fluorescent_electronic_permille",
-        950,
-        900,
-        980,
-        "‰",
-        "power factor of a fluorescent lamp on an electronic ballast",
-        "LRC technical note 2011 (secondary)",
+    _power_factor("led_lamp", "an LED lamp with built-in driver", value=600, low=400, high=950),
+    _power_factor("led_driver", "a separate LED driver", value=900, low=500, high=980),
+    _power_factor(
+        "fluorescent_electronic",
+        "a fluorescent lamp on an electronic ballast",
+        value=950,
+        low=900,
+        high=990,
+        source="LRC technical note 2011 (secondary); range common practice, no source",
     ),
-    Assumption(
-        "power_factor_fluorescent_iron_permille",
-        500,
-        450,
-        900,
-        "‰",
-        "power factor of a fluorescent lamp on an iron ballast, uncorrected to corrected",
-        _CP,
+    _power_factor(
+        "fluorescent_iron",
+        "a fluorescent lamp on an iron ballast, uncorrected to corrected",
+        value=500,
+        low=450,
+        high=950,
     ),
-    Assumption(
-        "power_factor_iron_transformer_permille",
-        900,
-        800,
-        950,
-        "‰",
-        "power factor of a lamp on an iron-core transformer",
-        _CP,
+    _power_factor("iron_transformer", "a lamp on an iron-core transformer", value=900, low=800, high=950),
+    _power_factor(
+        "electronic_transformer", "a lamp on an electronic transformer", value=950, low=900, high=990
     ),
-    Assumption(
-        "power_factor_electronic_transformer_permille",
-        950,
-        900,
-        990,
-        "‰",
-        "power factor of a lamp on an electronic transformer",
-        _CP,
-    ),
-    Assumption(
-        "power_factor_motor_permille",
-        650,
-        600,
-        900,
-        "‰",
-        "power factor of a small motor",
-        "EN 60669-1:2018 scope: motors of power factor 0.6 and above (lower end)",
+    _power_factor(
+        "motor",
+        "a small motor",
+        value=650,
+        low=600,
+        high=950,
+        source="EN 60669-1:2018 scope (read): motors of 0.6 and above; upper end common practice, no source",
     ),
     Assumption(
         "led_share_of_other_rating_pct",
@@ -74,17 +67,53 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         10,
         25,
         "%",
-        "share of a resistive or tungsten rating that LED loads may use where no LED rating is printed",
+        "share of a tungsten or resistive rating for lamps with gear, where no rating for them is printed",
         _CP,
+        least=0,
+        most=100,
     ),
-    Assumption("cable_allowance_mm", 10, 5, 15, "mm", "depth that folded cables take behind a device", _CP),
+    Assumption(
+        "rating_carries_down_to_pct",
+        80,
+        80,
+        80,
+        "%",
+        "lowest mains voltage to which printed amperes carry over, as a share of their own voltage",
+        "common practice, no source; firm setting",
+        least=50,
+        most=100,
+    ),
+    Assumption(
+        "cable_allowance_mm",
+        10,
+        5,
+        15,
+        "mm",
+        "depth that folded cables take behind a device",
+        _CP,
+        least=0,
+        most=90,
+    ),
     Assumption(
         "plate_projection_mm",
         2,
         0,
         4,
         "mm",
-        "how far a switch's own plate holds the device off the wall",
+        "how far the rear of a plate reaches into the box, in front of the depth printed for the device",
         _CP,
+        least=-30,
+        most=30,
+    ),
+    Assumption(
+        "plain_mechanism_depth_mm",
+        22,
+        18,
+        25,
+        "mm",
+        "depth behind its plate of the plain switch that stays in front of a module",
+        "common practice, no source; the maker's drawing is better",
+        least=0,
+        most=90,
     ),
 )

@@ -73,7 +73,15 @@ class Finding:
     also: tuple[str, ...] = ()
 
 
-def passes(rule: Rule, place: str, *, value: str = "", limit: str = "", also: Sequence[str] = ()) -> Finding:
+def passes(
+    rule: Rule,
+    place: str,
+    *,
+    value: str = "",
+    limit: str = "",
+    also: Sequence[str] = (),
+    assumptions: Sequence[str] | None = None,
+) -> Finding:
     """No fault found at this place."""
     return Finding(
         rule.id,
@@ -86,7 +94,7 @@ def passes(rule: Rule, place: str, *, value: str = "", limit: str = "", also: Se
         rule.source,
         "",
         (),
-        rule.assumptions,
+        rule.assumptions if assumptions is None else tuple(assumptions),
         tuple(also),
     )
 

@@ -1,0 +1,33 @@
+"""Duty: a gang that nobody can explain is not worked on as if it were explained."""
+
+from collections.abc import Iterator
+
+from secondfix.electrical.case import Case
+from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, passes
+from secondfix.house import Duty, Row
+
+RULE = Rule("duty", "Is it known what the gang does?", "common practice, no source")
+_DUTY_WORDS: dict[Duty, str] = {
+    Duty.FEEDS: "feeds a load",
+    Duty.EXTENDS: "extends another gang",
+    Duty.SCENE_ONLY: "scene only",
+    Duty.CAPPED: "capped",
+    Duty.NOT_KNOWN: "not known",
+}
+
+
+def answers(case: Case) -> Iterator[Finding]:
+    """One answer per gang of every wall box."""
+    for row in case.schedule.rows.values():
+        also = [i for i in (row.device_id, row.load_id) if i]
+        if row.gang.duty is not Duty.NOT_KNOWN:
+            yield passes(RULE, row.id, value=_DUTY_WORDS[row.gang.duty], also=also)
+            continue
+        says = f"What gang {row.id} does is not known; its conductors may be live from anywhere."
+        yield cannot_tell(RULE, Severity.DANGER, row.id, says, looks=[duty_look(row)], also=also)
+
+
+def duty_look(row: Row) -> Look:
+    """The look for the duty of a gang."""
+    words = f"find out what gang {row.id} does: isolate, prove dead, trace its cores"
+    return Look(row.box_id, f"gangs.{row.gang_no}.duty", words)

@@ -1,0 +1,117 @@
+"""Module total: the currents of all gangs of one device against what the whole device may carry."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from secondfix.catalogue import Model
+from secondfix.electrical.case import Case, load_words
+from secondfix.electrical.demand import current_of
+from secondfix.electrical.duty import duty_look
+from secondfix.electrical.figures import amperes, amperes_between
+from secondfix.electrical.printed import VOLTAGE_LOOK, holds_at, sheet_look
+from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
+from secondfix.house import Channel, Duty
+
+RULE = Rule(
+    "module_total",
+    "Do the gangs of a device together stay within what the whole device may carry?",
+    "common practice, no source: the printed total rules; I = ΣP / (U · PF), circuit theory",
+)
+_REMEDY = "Move a load to another device, or take one with a larger total."
+
+
+def answers(case: Case) -> Iterator[Finding]:
+    """One answer per device with an output and more than one gang, or with a total in its data sheet."""
+    for device_id, _, model in case.switching_devices():
+        if model.gangs > 1 or model.module_total_ma is not None:
+            yield _answer(case, device_id, model)
+
+
+def _answer(case: Case, device_id: str, model: Model) -> Finding:
+    voltage = case.house.mains_voltage_v
+    channels = case.schedule.channels_of[device_id]
+    also = tuple(c.load_id for c in channels if c.load_id)
+    if voltage is None:
+        says = "Without the mains voltage no current can be worked out."
+        return cannot_tell(RULE, Severity.DANGER, device_id, says, looks=[VOLTAGE_LOOK], also=also)
+    low, high, looks, narrower, names = _sum(case, channels, voltage)
+    value, total = amperes_between(low, high), model.module_total_ma
+    if total is None or not any(
+        holds_at(r, mains_voltage_v=voltage, assumptions=case.assumptions) for r in model.ratings
+    ):
+        look = sheet_look(model, "module_total_ma", f"what the whole device may carry at {voltage} V")
+        says = f"The data sheet does not state what all gangs may carry together at {voltage} V."
+        return cannot_tell(
+            RULE,
+            Severity.DANGER,
+            device_id,
+            says,
+            looks=[look, *looks],
+            value=value,
+            also=also,
+            assumptions=names,
+        )
+    limit = f"{amperes(total)} for the whole device"
+    if low > total:
+        says = "All gangs together carry more than the device may."
+        return fails(
+            RULE,
+            Severity.DANGER,
+            device_id,
+            says,
+            value=value,
+            limit=limit,
+            remedy=_REMEDY,
+            also=also,
+            assumptions=names,
+        )
+    if high is not None and high <= total:
+        return passes(RULE, device_id, value=value, limit=limit, also=also, assumptions=names)
+    says = "All gangs together may carry more than the device may."
+    return cannot_tell(
+        RULE,
+        Severity.DANGER,
+        device_id,
+        says,
+        looks=looks or narrower,
+        value=value,
+        limit=limit,
+        also=also,
+        assumptions=names,
+    )
+
+
+def _sum(
+    case: Case, channels: tuple[Channel, ...], voltage: int
+) -> tuple[Fraction, Fraction | None, list[Look], list[Look], tuple[str, ...]]:
+    """Sums of the lower and upper bounds; the upper is open as soon as one gang's is."""
+    low, high, open_end = Fraction(0), Fraction(0), False
+    looks: list[Look] = []
+    narrower: list[Look] = []
+    names: dict[str, None] = {}
+    for channel in channels:
+        if channel.load_id is None:
+            unknown = _unknown(channel)
+            looks += unknown
+            open_end = open_end or bool(unknown)
+            continue
+        current = current_of(
+            channel.load_id,
+            case.house.loads[channel.load_id],
+            load_words(case.house, channel.load_id),
+            mains_voltage_v=voltage,
+            assumptions=case.assumptions,
+        )
+        low += current.low_ma
+        open_end = open_end or current.high_ma is None
+        high += current.high_ma or 0
+        looks += current.looks
+        narrower += current.narrower
+        names |= dict.fromkeys(current.assumptions)
+    return low, None if open_end else high, looks, narrower, tuple(names)
+
+
+def _unknown(channel: Channel) -> list[Look]:
+    """What must be found out about a gang that may feed something; an output left bare feeds nothing."""
+    row = channel.row
+    return [duty_look(row)] if row is not None and row.gang.duty is Duty.NOT_KNOWN else []
