@@ -1,0 +1,42 @@
+"""The scenes of a house under check: resolved once, with what their direct commands reach."""
+
+from collections.abc import Iterator
+from functools import cached_property
+
+from secondfix.findings import Finding, Rule, passes
+from secondfix.house import Schedule
+from secondfix.scenes.crossing import Resolution
+from secondfix.scenes.reaching import Reach, reach, unfed
+from secondfix.scenes.resolve import resolve
+
+
+class Asked:
+    """What every check of scenes looks at."""
+
+    def __init__(self, schedule: Schedule) -> None:
+        self.schedule = schedule
+
+    @cached_property
+    def resolutions(self) -> tuple[Resolution, ...]:
+        """One per scene."""
+        return resolve(self.schedule)
+
+    @cached_property
+    def reaches(self) -> dict[str, tuple[Reach, ...]]:
+        """What each direct command of each scene reaches."""
+        loose = unfed(self.schedule)
+        return {
+            key: tuple(reach(self.schedule, c, loose) for c in dict.fromkeys(scene.commands))
+            for key, scene in self.schedule.house.scenes.items()
+        }
+
+    def load_words(self, load_id: str) -> str:
+        """``L07 Ceiling``."""
+        return f"{load_id} {self.schedule.house.loads[load_id].name}"
+
+
+def or_passes(found: list[Finding], rule: Rule, resolution: Resolution) -> Iterator[Finding]:
+    """The findings; without any, a pass, but none while some crossing of the scene cannot be told."""
+    yield from found
+    if not found and resolution.decided:
+        yield passes(rule, resolution.scene_id)

@@ -1,0 +1,127 @@
+"""What starts a scene can start it, and starts no other."""
+
+from collections.abc import Iterator
+
+from secondfix.catalogue import Form
+from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
+from secondfix.house import Duty, Row, Start
+from secondfix.scenes.asked import Asked
+from secondfix.scenes.wording import start_words
+
+_CP = "common practice, no source"
+START = Rule("scenes.start", "Can each start of a scene start it?", _CP)
+TWICE = Rule("scenes.start_twice", "Does each press of a gang start one scene only?", _CP)
+RULES = (START, TWICE)
+_TELLS_OF_ITSELF = {Form.SENSOR, Form.BATTERY_BUTTON}
+
+
+def check(asked: Asked) -> Iterator[Finding]:
+    """One answer per start; and one per gang and press that starts scenes."""
+    for scene_id, scene in asked.schedule.house.scenes.items():
+        for start in dict.fromkeys(scene.starts):
+            yield _start(asked, scene_id, start)
+    yield from _twice(asked)
+
+
+def _start(asked: Asked, scene_id: str, start: Start) -> Finding:
+    if start.gang:
+        return _by_gang(asked, scene_id, start, start.gang)
+    if start.device:
+        return _by_device(asked, scene_id, start, start.device)
+    if asked.schedule.house.time_zone is None:
+        return cannot_tell(
+            START,
+            Severity.FAULT,
+            scene_id,
+            f"Without a time zone nobody can say when '{start_words(start)}' is.",
+            looks=[Look("house", "time_zone", "state the time zone of the house")],
+        )
+    return passes(START, scene_id, value=start_words(start))
+
+
+def _by_gang(asked: Asked, scene_id: str, start: Start, gang_id: str) -> Finding:
+    row = asked.schedule.rows[gang_id]
+    words = start_words(start)
+    duty = row.gang.duty
+    if duty is Duty.CAPPED:
+        return fails(
+            START,
+            Severity.FAULT,
+            scene_id,
+            f"Gang {gang_id} is capped: nobody can press it.",
+            value=words,
+            limit="a gang that can be pressed",
+            remedy="Start the scene from another gang, or give this one the duty 'scene only'.",
+            also=(gang_id,),
+        )
+    if row.device_id and row.model and _reports(duty, row.model.form):
+        return passes(START, scene_id, value=words, also=(gang_id,))
+    look, says = _open(row)
+    text = f"Whether a press of {gang_id} can start the scene is not known: {says}."
+    return cannot_tell(START, Severity.FAULT, scene_id, text, looks=[look], value=words, also=(gang_id,))
+
+
+def _reports(duty: Duty, form: Form) -> bool:
+    """A gang kept for scenes, or a battery button, tells the controller of its presses."""
+    return duty is Duty.SCENE_ONLY or (duty is not Duty.NOT_KNOWN and form is Form.BATTERY_BUTTON)
+
+
+def _open(row: Row) -> tuple[Look, str]:
+    if row.device_id is None:
+        return Look(row.id, "device", "decide which device works this gang"), "no device is decided there"
+    if row.model is None:
+        look = Look(row.device_id, "model", f"decide the model of {row.device_id}")
+        return look, "its model is not decided"
+    if row.gang.duty is Duty.NOT_KNOWN:
+        look = Look(row.id, "duty", "open the box and find what this gang is for")
+        return look, "nobody knows what it is for"
+    look = Look(row.id, "press", "press it and see whether the controller is told of the press")
+    return look, "its sheet does not state that a gang with another duty reports its presses"
+
+
+def _by_device(asked: Asked, scene_id: str, start: Start, device_id: str) -> Finding:
+    model = asked.schedule.model_of(device_id)
+    if model is None:
+        return cannot_tell(
+            START,
+            Severity.FAULT,
+            scene_id,
+            f"Whether {device_id} can start the scene is not known: its model is not decided.",
+            looks=[Look(device_id, "model", f"decide the model of {device_id}")],
+            also=(device_id,),
+        )
+    if model.form not in _TELLS_OF_ITSELF:
+        return fails(
+            START,
+            Severity.FAULT,
+            scene_id,
+            f"{device_id} is neither a sensor nor a battery button.",
+            value=model.form.value.replace("_", " "),
+            limit="a sensor or a battery button",
+            remedy="Start the scene by a gang of the device, or by a sensor.",
+            also=(device_id,),
+        )
+    return passes(START, scene_id, value=start_words(start), also=(device_id,))
+
+
+def _twice(asked: Asked) -> Iterator[Finding]:
+    """At the gang, since that is where the hand is."""
+    scenes: dict[tuple[str, str], list[str]] = {}
+    for scene_id, scene in asked.schedule.house.scenes.items():
+        for start in dict.fromkeys(scene.starts):
+            if start.gang and start.press:
+                scenes.setdefault((start.gang, start_words(start)), []).append(scene_id)
+    for (gang, words), ids in scenes.items():
+        if len(ids) == 1:
+            yield passes(TWICE, gang, value=words, also=ids)
+            continue
+        yield fails(
+            TWICE,
+            Severity.FAULT,
+            gang,
+            f"'{words}' starts {len(ids)} scenes: {', '.join(ids)}.",
+            value=f"{len(ids)} scenes",
+            limit="1 scene",
+            remedy="Give each scene a press or a gang of its own.",
+            also=ids,
+        )
