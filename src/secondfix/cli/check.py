@@ -1,5 +1,6 @@
 """The verb ``check``."""
 
+from collections.abc import Iterable
 from typing import Annotated
 
 import typer
@@ -35,13 +36,17 @@ def run(
 
 def as_text(house: House, checked: Checked, *, all_answers: bool = False) -> str:
     """The findings as a page of text."""
-    shown = [f for f in checked.findings if all_answers or f.outcome is not Outcome.PASSES]
-    parts = [f"{house.name}: {summary(checked)}", *(_finding(f) for f in shown)]
+    parts = [f"{house.name}: {summary(checked)}", *findings_text(checked.findings, all_answers=all_answers)]
     if checked.survey:
         parts.append("To look at on site, what settles most first:\n" + survey_text(checked.survey))
     if checked.leaned_on:
         parts.append("Assumptions leaned on (secondfix assumptions lists all):\n" + _assumptions(checked))
     return "\n\n".join(parts)
+
+
+def findings_text(findings: Iterable[Finding], *, all_answers: bool = False) -> list[str]:
+    """One block of text a finding; passes only if asked for."""
+    return [_finding(f) for f in findings if all_answers or f.outcome is not Outcome.PASSES]
 
 
 def summary(checked: Checked) -> str:

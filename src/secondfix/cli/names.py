@@ -1,0 +1,40 @@
+"""The verb ``names``."""
+
+import typer
+
+from secondfix.actions.names import Named, named_as_json, names
+from secondfix.cli.check import findings_text
+from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, opened, print_json, verb_app
+from secondfix.cli.page import counted, table
+from secondfix.findings import exit_code
+from secondfix.house import House
+from secondfix.naming import Entry, EntryKind
+from secondfix.terms import PURPOSES
+
+app = verb_app()
+
+
+@app.command()
+def run(house_file: HouseFile, firm_folder: FirmFolder = None, as_json: AsJson = False) -> None:
+    """What to call every entry, with its purpose, and which names clash or are too long."""
+    house, firm = opened(house_file, firm_folder)
+    named = names(house, assumptions=firm.assumptions)
+    if as_json:
+        print_json(named_as_json(named))
+    else:
+        print(as_text(house, named))  # noqa: T201 - the command line prints
+    raise typer.Exit(exit_code(named.findings))
+
+
+def as_text(house: House, named: Named) -> str:
+    """The names as a page of text."""
+    rows = [_row(device, entry) for device, entries in named.names.of_device.items() for entry in entries]
+    head = ("device", "entry", "place", "name", "purpose")
+    parts = [f"{house.name}: {counted(len(rows), 'entry', 'entries')} to name", table(head, rows)]
+    return "\n\n".join(parts + findings_text(named.findings))
+
+
+def _row(device: str, entry: Entry) -> tuple[str, ...]:
+    number = "whole" if entry.kind is EntryKind.WHOLE_DEVICE else str(entry.number)
+    purpose = PURPOSES[entry.purpose].label if entry.purpose else "none" if number == "whole" else "-"
+    return device, number, entry.place, entry.name, purpose

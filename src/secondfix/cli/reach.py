@@ -1,0 +1,50 @@
+"""The verb ``reach``."""
+
+from typing import Annotated
+
+import typer
+
+from secondfix.actions.reach import reach, reached_as_json
+from secondfix.cli.check import findings_text
+from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, opened, print_json, verb_app
+from secondfix.cli.page import para, table
+from secondfix.findings import exit_code
+from secondfix.house import House
+from secondfix.radio import DeviceReach, Reach
+
+app = verb_app()
+
+
+@app.command()
+def run(
+    house_file: HouseFile,
+    firm_folder: FirmFolder = None,
+    numbers: Annotated[bool, typer.Option("--numbers", help="Show chances, losses and margins too.")] = False,
+    as_json: AsJson = False,
+) -> None:
+    """Whether radio is likely to reach every device, by which route, and who hangs on one repeater."""
+    house, firm = opened(house_file, firm_folder)
+    answer = reach(house, assumptions=firm.assumptions)
+    if as_json:
+        print_json(reached_as_json(answer, numbers=numbers))
+    else:
+        print(as_text(house, answer, numbers=numbers))  # noqa: T201 - the command line prints
+    raise typer.Exit(exit_code(answer.findings))
+
+
+def as_text(house: House, answer: Reach, *, numbers: bool) -> str:
+    """The answer as a page of text."""
+    head = ("device", "place", "network", *(("chance",) if numbers else ()), "reach", "by way of")
+    rows = [_row(d, numbers=numbers) for d in answer.devices]
+    parts = [f"{house.name}: radio, spread {answer.spread_db:g} dB; nothing measured yet", table(head, rows)]
+    parts += findings_text(answer.findings)
+    parts += [para(note) for note in answer.notes]
+    return "\n\n".join(parts)
+
+
+def _row(d: DeviceReach, *, numbers: bool) -> tuple[str, ...]:
+    way = ", ".join(d.route) if d.route else "straight to the controller" if d.hops else ""
+    if d.needs:
+        way = "; ".join(dict.fromkeys(look.words for look in d.needs))
+    chance = (f"{d.chances.assumed:.0%} ({d.chances.low:.0%} to {d.chances.high:.0%})" if d.chances else "",)
+    return (d.id, d.place, d.network or "", *(chance if numbers else ()), d.word.value, way)
