@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from secondfix.house import Duty, House, Load, NamePart, Row, Schedule
 from secondfix.naming.folding import composed
 
+TIGHT_BYTES = 16  # what the tightest place of limits.ATTRIBUTES holds (from memory)
 _MARKS = {Duty.SCENE_ONLY: "scene", Duty.CAPPED: "capped", Duty.NOT_KNOWN: "not known"}
 
 
@@ -34,20 +35,25 @@ def output_name(schedule: Schedule, device_id: str, number: int, load: Load) -> 
 
 
 def idle_name(schedule: Schedule, gang: Row) -> str:
-    """The name of a gang that feeds nothing known: what it is and the id of the gang, so never two alike."""
+    """The name of a gang that feeds nothing known: what it is and its id, so never two alike.
+
+    Where that is longer than ``TIGHT_BYTES`` the room and the id are enough: a name of our own making
+    shall not be one that we then advise against.
+    """
     house = schedule.house
+    room = house.rooms[gang.box.room].name
     end = _extended(schedule, gang) if gang.gang.extends else None
     if end and end.load:
-        return _with(house, load_name(house, end.load, end), "extension", gang.id)
+        return _tight(house, (load_name(house, end.load, end), "extension", gang.id), (room, gang.id))
     mark = "extension" if gang.gang.extends else _MARKS.get(gang.gang.duty, "not known")
-    return _with(house, house.rooms[gang.box.room].name, mark, gang.id)
+    return _tight(house, (room, mark, gang.id), (room, gang.id))
 
 
 def spare_name(schedule: Schedule, device_id: str, number: int) -> str:
-    """The name of a gang that the model has and the box does not use."""
+    """The name of a gang that the model has and the box does not use; short where it must be."""
     house = schedule.house
-    room = house.rooms[schedule.room_of_device(device_id)].name
-    return _with(house, room, "spare", f"{device_id}.{number}")
+    room, gang_id = house.rooms[schedule.room_of_device(device_id)].name, f"{device_id}.{number}"
+    return _tight(house, (room, "spare", gang_id), (room, gang_id))
 
 
 def whole_name(schedule: Schedule, device_id: str) -> str:
@@ -106,3 +112,8 @@ def _joined(house: House, parts: tuple[NamePart, ...], values: Mapping[NamePart,
 def _with(house: House, *parts: str) -> str:
     kept = [composed(part) for part in parts]
     return composed(house.naming.between.join(part for part in kept if part))
+
+
+def _tight(house: House, full: tuple[str, ...], short: tuple[str, ...]) -> str:
+    name = _with(house, *full)
+    return name if len(name.encode()) <= TIGHT_BYTES else _with(house, *short)
