@@ -64,13 +64,15 @@ def fact(value: object) -> dict[str, object]:
     return {"value": value, "known": "seen_open"}
 
 
-def a_box(room: str, *, lines: Sequence[str | None], at: tuple[int, int] | None = None) -> dict[str, Any]:
-    """A box of one mount whose gangs feed nothing yet; ``lines`` are their circuits."""
+def a_box(
+    room: str, *, lines: Sequence[str | None], at: tuple[int, int] | None = None, duty: str = "capped"
+) -> dict[str, Any]:
+    """A box of one mount whose gangs are of one duty; ``lines`` are their circuits."""
     box: dict[str, Any] = {
         "room": room,
         "mounts": {"1": {"neutral": fact("absent")}},
         "gangs": {
-            str(n): {"duty": "capped", **({"line": fact(line)} if line else {})}
+            str(n): {"duty": duty, **({"line": fact(line)} if line else {})}
             for n, line in enumerate(lines, 1)
         },
     }

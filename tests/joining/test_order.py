@@ -100,7 +100,7 @@ def test_every_device_of_a_stage_is_fitted_before_its_circuit_is_energised_and_j
 
 
 def two_that_need_each_other(model_key: str) -> tuple[dict[str, object], Links]:
-    """On two circuits: D1 and D4 in one group, D2 and D3 in the other; 1 carries 2, 2 carries 4; 3 carries 1."""
+    """D1 and D4 on one circuit, D2 and D3 on the other; 3 carries 1, 1 carries 2, 2 carries 4."""
     parts: dict[str, object] = {
         "boxes": {f"B{n}": a_box("R1", lines=["C1" if n in {1, 4} else "C2"]) for n in (1, 2, 3, 4)},
         "devices": in_boxes(model_key, "B1", "B2", "B3", "B4"),
@@ -162,7 +162,7 @@ def test_a_plug_in_repeater_comes_before_any_isolation_and_a_battery_button_last
     assert joined_order(found) == ["D2", "D1", "D3"]
     assert [s.stage for s in found.joins()] == [0, 1, 2]
     assert found.isolations == 1
-    assert [s.words for s in found.steps][0].startswith("Plug in D2")
+    assert found.steps[0].words.startswith("Plug in D2")
 
 
 def test_a_plug_in_on_a_circuit_that_is_isolated_waits_for_it() -> None:
@@ -198,7 +198,7 @@ def chain(model_key: str, count: int, network: str) -> tuple[dict[str, object], 
         "boxes": {f"B{n}": a_box("R1", lines=["C1"]) for n in range(1, count + 1)},
         "devices": in_boxes(model_key, *(f"B{n}" for n in range(1, count + 1)), network=network),
     }
-    heard = {(a, b): 20.0 for a, b in zip([CONTROLLER, *ids], ids, strict=False)}
+    heard = dict.fromkeys(zip([CONTROLLER, *ids], ids, strict=False), 20.0)
     return parts, {network: links(ids, heard)}
 
 

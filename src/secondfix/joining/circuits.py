@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from secondfix.catalogue import Form, Supply
 from secondfix.house import ABSENT, EARTH, Box, Duty, House, Schedule, settled
 
-# A gang that ends nothing needs no line of its own, once another gang of its box has one.
-_NO_LINE = {Duty.CAPPED, Duty.SCENE_ONLY}
+# A button needs no line of its own, once another gang of its box has one. A capped conductor may be live.
+_NO_LINE = {Duty.SCENE_ONLY}
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,6 +6,9 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from secondfix.assumptions import Assumptions
+from secondfix.radio import Reach, margins_after_spread
+
 CONTROLLER = "controller"  # no device id: those begin with a capital
 
 
@@ -32,3 +35,17 @@ class NetworkLinks:
 
 Links = Mapping[str, NetworkLinks]
 """Network id to its links. What it does not hold is not known."""
+
+
+def links_of(reach: Reach, assumptions: Assumptions) -> Links:
+    """The links that a radio answer holds, for every network it could answer for.
+
+    A margin is not known where an unknown fact decides whether ``parent_margin_db`` is kept.
+    """
+    wanted_db = float(assumptions.value("parent_margin_db"))
+    found: dict[str, NetworkLinks] = {}
+    for network_id in reach.networks:
+        ids, margins = margins_after_spread(reach, network_id, wanted_db=wanted_db)
+        named = tuple(CONTROLLER if i == network_id else i for i in ids)
+        found[network_id] = NetworkLinks(named, np.asarray(margins, dtype=np.float64))
+    return found

@@ -8,7 +8,13 @@ from secondfix.joining.parents import Standing
 from secondfix.joining.stages import Round, Site
 from secondfix.joining.steps import Mark, StepKind, WalkStage, WalkStep
 from secondfix.joining.through import Choice, choice
-from secondfix.joining.wording import energise_words, fit_words, isolate_words, join_words, test_words
+from secondfix.joining.wording import (
+    energise_words,
+    fit_words,
+    function_test_words,
+    isolate_words,
+    join_words,
+)
 
 
 def narrate(
@@ -71,10 +77,10 @@ class _Teller:
 
     def _fit(self, n: int, *, stays_off: bool) -> None:
         feed = feed_of(self.schedule.house, self.place[n])
-        asleep = self.site.asleep >> n & 1
-        marks = (Mark.CIRCUIT_NOT_KNOWN,) if feed.open_ends and not asleep else ()
+        wired = self._wired(n)
+        marks = (Mark.CIRCUIT_NOT_KNOWN,) if wired and feed.open_ends else ()
         words = fit_words(self.schedule, self.mesh.ids[n], front_stays_off=stays_off)
-        self._add(StepKind.FIT, words, n, circuits=() if asleep else feed.circuits, marks=marks)
+        self._add(StepKind.FIT, words, n, circuits=feed.circuits if wired else (), marks=marks)
 
     def _join(self, n: int) -> None:
         device_id = self.mesh.ids[n]
@@ -82,7 +88,7 @@ class _Teller:
         words = join_words(self.schedule, device_id, chosen)
         self._add(StepKind.JOIN, words, n, chosen=chosen, marks=self._join_marks(n))
         self.joined |= 1 << n
-        self._add(StepKind.FUNCTION_TEST, test_words(self.schedule, device_id), n)
+        self._add(StepKind.FUNCTION_TEST, function_test_words(self.schedule, device_id), n)
 
     def _join_marks(self, n: int) -> tuple[Mark, ...]:
         if not self.schedule.house.devices[self.mesh.ids[n]].network:

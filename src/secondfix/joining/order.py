@@ -15,8 +15,8 @@ def walk(schedule: Schedule, links: Links, assumptions: Assumptions) -> Walk:
     """An order in which every device joins through a good parent already joined and powered.
 
     A good parent is the controller or a powered, repeating, joined device over a link of at least
-    ``parent_margin_db`` after spread; Z-Wave goes through at most 4 repeaters, Zigbee 15 deep (both
-    from memory). Circuits that meet in one box are isolated together; a stage isolates one such
+    ``parent_margin_db`` after spread; Z-Wave goes through at most 4 repeaters, Zigbee 15 deep
+    (secondary). Circuits that meet in one box are isolated together; a stage isolates one such
     group, fits all of it, energises it, and joins what then has a parent. Fewest isolations come
     first, then the shortest way. Battery devices come last: by then every repeater stands (common
     practice, no source). A circuit that is not isolated counts as on. Devices over links nobody

@@ -14,8 +14,8 @@ from secondfix.joining.circuits import on_mains
 from secondfix.joining.links import CONTROLLER, Links
 from secondfix.terms import Protocol
 
-# Links from the controller to the farthest device. Z-Wave: 4 repeaters on the way (from memory; ITU-T
-# G.9959 names no figure in its PHY and MAC clauses). Zigbee: depth 15 (from memory). Thread: no such limit.
+# Links from the controller to the farthest device. Z-Wave: 4 repeaters on the way (ITU-T G.9959 routes,
+# secondary and from memory). Zigbee: 15 deep (R22 3.5.1, secondary). Thread: no limit of this kind.
 MOST_LINKS: dict[Protocol, int | None] = {
     Protocol.ZWAVE: 5,
     Protocol.ZIGBEE: 15,

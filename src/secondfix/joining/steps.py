@@ -29,9 +29,10 @@ class WalkStep:
 
     ``stage`` is 0 for what needs no isolation at the beginning; ``place`` a box or place id, empty
     for isolate and energise; ``device`` None there. ``circuits`` are those isolated or energised, or
-    those at the place. For a join: ``parent`` and ``spare`` are device ids or ``controller``, None
-    where there is no good one; ``links`` counts the links to the controller through the parent;
-    ``margin_db`` is that of the link to the parent, None where not known.
+    those among which a device is fitted. For a join: ``parent`` and ``spare`` are device ids or
+    ``controller``, None where there is no good one; ``links`` counts the links to the controller
+    through the parent; ``margin_db`` is that of the link to the parent, to a tenth, None where not
+    known.
     """
 
     number: int

@@ -35,7 +35,7 @@ def choice(mesh: Mesh, number: int, joined: int) -> Choice | None:
         raise ValueError(f"{mesh.ids[number]} has no parent at its turn: the order is wrong")
     (weakness, _, parent, depth), *others = found
     spare = others[0][2] if others else None
-    return Choice(parent, spare, depth + 1, None if weakness == inf else -weakness)
+    return Choice(parent, spare, depth + 1, None if weakness == inf else round(-weakness, 1))
 
 
 def _parents(mesh: Mesh, number: int, joined: int) -> Iterator[tuple[float, tuple[str, int, str], str, int]]:

@@ -6,7 +6,7 @@ from secondfix.catalogue import Form
 from secondfix.house import House, Schedule
 from secondfix.joining.links import CONTROLLER
 from secondfix.joining.through import Choice
-from secondfix.terms import PROTOCOLS, ProtocolWords
+from secondfix.terms import PROTOCOLS, Protocol, ProtocolWords
 
 LIVE_UNTIL_PROVED = "treat it as live until proved dead"
 
@@ -25,13 +25,19 @@ def device_title(schedule: Schedule, device_id: str) -> str:
     return f"{device_id} ({model.title if model else 'model not known'})"
 
 
-def protocol_words(schedule: Schedule, device_id: str) -> ProtocolWords | None:
-    """Words of the device's protocol, by its network, failing that its model; None if neither is known."""
+def protocol_of(schedule: Schedule, device_id: str) -> Protocol | None:
+    """The device's protocol, by its network, failing that by its model; None if neither is known."""
     network = schedule.house.devices[device_id].network
     if network:
-        return PROTOCOLS[schedule.house.networks[network].protocol]
+        return schedule.house.networks[network].protocol
     model = schedule.model_of(device_id)
-    return PROTOCOLS[model.protocol] if model else None
+    return model.protocol if model else None
+
+
+def protocol_words(schedule: Schedule, device_id: str) -> ProtocolWords | None:
+    """Words of the device's protocol; None if that is not known."""
+    protocol = protocol_of(schedule, device_id)
+    return PROTOCOLS[protocol] if protocol else None
 
 
 def circuits_words(house: House, circuits: Sequence[str]) -> str:
@@ -96,7 +102,7 @@ def _named(parent: str, words: ProtocolWords) -> str:
     return f"the {words.controller}" if parent == CONTROLLER else parent
 
 
-def test_words(schedule: Schedule, device_id: str) -> str:
+def function_test_words(schedule: Schedule, device_id: str) -> str:
     """The function test of one device; its rows stand on the worksheet."""
     if not schedule.channels_of[device_id]:
         return f"Function test of {device_id}: see that it answers in the network."

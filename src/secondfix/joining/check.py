@@ -1,0 +1,210 @@
+"""What joining asks of a house before anybody drives there."""
+
+from collections.abc import Iterator
+
+from secondfix.assumptions import Assumptions
+from secondfix.catalogue import CodeKind, Removal
+from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
+from secondfix.house import Schedule
+from secondfix.joining.circuits import feed_of, is_wired, natural
+from secondfix.joining.links import Links
+from secondfix.joining.parents import Mesh, Standing, bits, mesh
+from secondfix.joining.worksheets import CODE_WORDS
+
+_CP = "common practice, no source"
+
+NO_PARENT = Rule(
+    "no_parent",
+    "Will each device find a good parent, already joined and powered, on some order of joining?",
+    f"{_CP}; depth: Zigbee R22 3.5.1 (secondary), routes of ITU-T G.9959 (secondary, from memory)",
+    ("parent_margin_db",),
+)
+CIRCUIT_KNOWN = Rule(
+    "circuit_known",
+    "Is every circuit known that reaches a place where hands go among conductors?",
+    "Electricity at Work Regulations 1989 reg. 13; HSE HSG85 (secondary)",
+)
+REMOVAL = Rule(
+    "removal_first",
+    "Where a device must be removed before it can join, is it known how?",
+    _CP,
+)
+CODE = Rule(
+    "code_captured",
+    "Is the code of each device that carries one in the key ring before the device goes into the wall?",
+    _CP,
+)
+RULES: tuple[Rule, ...] = (NO_PARENT, CIRCUIT_KNOWN, REMOVAL, CODE)
+
+
+def check(schedule: Schedule, links: Links, assumptions: Assumptions) -> list[Finding]:
+    """Every rule of ``RULES`` at every device or place it applies to; quadratic in a network's devices."""
+    return [
+        *_parents(schedule, mesh(schedule, links, assumptions), assumptions),
+        *_circuits(schedule),
+        *(f for d in schedule.house.devices for f in (_removal(schedule, d), _code(schedule, d))),
+    ]
+
+
+def _parents(schedule: Schedule, webbed: Mesh, assumptions: Assumptions) -> Iterator[Finding]:
+    everyone = (1 << len(webbed.ids)) - 1
+    if_deeper = webbed.endless.closure(everyone)
+    limit = f"{assumptions.value('parent_margin_db')} dB after spread"
+    for n, device_id in enumerate(webbed.ids):
+        place = schedule.place_of_device(device_id)
+        if not schedule.house.devices[device_id].network:
+            look = Look(place, f"devices.{device_id}.network", f"which network {device_id} is to join")
+            says = f"{device_id} is on no network yet, so nobody can say who its parent is."
+            yield cannot_tell(
+                NO_PARENT, Severity.FAULT, place, says, looks=[look], limit=limit, also=[device_id]
+            )
+        elif webbed.standing[n] is Standing.GOOD:
+            yield passes(NO_PARENT, place, value="a chain of good links", limit=limit, also=[device_id])
+        elif webbed.standing[n] is Standing.NOT_KNOWN:
+            yield _perhaps(schedule, device_id, place, limit)
+        else:
+            yield _none(webbed, n, place, limit, too_deep=bool(if_deeper >> n & 1))
+
+
+def _perhaps(schedule: Schedule, device_id: str, place: str, limit: str) -> Finding:
+    position = (schedule.house.boxes.get(place) or schedule.house.places[place]).position
+    looks = [Look(place, "position", "where this place is on the plan, and its height")]
+    if position is not None:
+        words = (
+            f"the links of {place} to the controller and to repeaters near, measured with the plate fitted"
+        )
+        looks = [Look(place, "radio", words)]
+    if schedule.house.devices[device_id].model is None:
+        looks.append(Look(place, f"devices.{device_id}.model", f"which model {device_id} is"))
+    return cannot_tell(
+        NO_PARENT,
+        Severity.FAULT,
+        place,
+        f"Whether {device_id} finds a good parent hangs on links, or on repeaters, that nobody knows.",
+        looks=looks,
+        limit=limit,
+        also=[device_id],
+    )
+
+
+def _none(webbed: Mesh, n: int, place: str, limit: str, *, too_deep: bool) -> Finding:
+    device_id = webbed.ids[n]
+    if too_deep:
+        return fails(
+            NO_PARENT,
+            Severity.ADVICE,
+            place,
+            f"{device_id} is too many links from its controller.",
+            value="a chain of good links, too long",
+            limit="5 links for Z-Wave, 15 for Zigbee",
+            remedy="move the controller, or place a repeater that shortens the chain",
+            also=[device_id],
+        )
+    others = [webbed.ids[i] for i in bits(webbed.hoped.near[n] & webbed.hoped.carriers)]
+    says = f"{device_id} has no good parent in any order of joining."
+    if others:
+        says += f" It hears {', '.join(sorted(others, key=natural))}, which have none themselves."
+    return fails(
+        NO_PARENT,
+        Severity.FAULT,
+        place,
+        says,
+        value="no good link to a powered repeater or the controller",
+        limit=limit,
+        remedy="a repeater between, or the controller nearer; where the protocol allows, join it near the "
+        "controller first and then fit it, though it will still lack a good link",
+        also=[device_id],
+    )
+
+
+def _circuits(schedule: Schedule) -> Iterator[Finding]:
+    wired = {schedule.place_of_device(d) for d in schedule.house.devices if is_wired(schedule, d)}
+    for place in sorted(wired, key=natural):
+        feed = feed_of(schedule.house, place)
+        if not feed.open_ends:
+            yield passes(CIRCUIT_KNOWN, place, value=", ".join(feed.circuits))
+            continue
+        yield cannot_tell(
+            CIRCUIT_KNOWN,
+            Severity.DANGER,
+            place,
+            "Not every circuit at this place is known, so it cannot be told what to isolate.",
+            looks=[Look(place, field, _trace(field)) for field in feed.open_ends],
+            value=", ".join(feed.circuits) or "not known",
+            remedy="trace it and prove it at the board; until then treat it as live",
+        )
+
+
+def _trace(field: str) -> str:
+    _, _, rest = field.partition(".")
+    number = rest.split(".")[0]
+    if field.startswith("gangs."):
+        return f"which circuit the line of gang {number} belongs to"
+    if field.startswith("mounts."):
+        return f"whether a neutral reaches mount {number}, and of which circuit"
+    return "which circuit feeds this place"
+
+
+def _no_model(rule: Rule, schedule: Schedule, device_id: str) -> Finding:
+    place = schedule.place_of_device(device_id)
+    look = Look(place, f"devices.{device_id}.model", f"which model {device_id} is")
+    says = f"The model of {device_id} is not known."
+    return cannot_tell(rule, Severity.ADVICE, place, says, looks=[look], also=[device_id])
+
+
+def _removal(schedule: Schedule, device_id: str) -> Finding:
+    model = schedule.model_of(device_id)
+    if model is None:
+        return _no_model(REMOVAL, schedule, device_id)
+    place = schedule.place_of_device(device_id)
+    when = model.removal_before_join
+    how = model.remove or model.reset
+    if how or when in {Removal.NEVER, Removal.WHEN_USED}:
+        return passes(REMOVAL, place, value=_WHEN[when], also=[device_id])
+    if when is Removal.ALWAYS:
+        return fails(
+            REMOVAL,
+            Severity.ADVICE,
+            place,
+            f"{device_id} must be removed before it can join, even when new, and how is not stated.",
+            value=_WHEN[when],
+            limit="a way to remove or to reset it",
+            remedy="have at hand the controller of the network it is in, and ask the maker",
+            also=[device_id],
+        )
+    look = Look(
+        place, f"models.{model.key}.removal_before_join", "in the data sheet: must it be removed first"
+    )
+    says = f"Neither whether {device_id} must be removed before it can join nor how is stated."
+    return cannot_tell(
+        REMOVAL, Severity.ADVICE, place, says, looks=[look], value=_WHEN[when], also=[device_id]
+    )
+
+
+_WHEN: dict[Removal, str] = {
+    Removal.ALWAYS: "always removed first",
+    Removal.WHEN_USED: "removed first when used before",
+    Removal.NEVER: "never removed first",
+    Removal.NOT_STATED: "not stated",
+}
+
+
+def _code(schedule: Schedule, device_id: str) -> Finding:
+    model = schedule.model_of(device_id)
+    if model is None:
+        return _no_model(CODE, schedule, device_id)
+    place = schedule.place_of_device(device_id)
+    ref = schedule.house.devices[device_id].code_ref
+    if model.code is CodeKind.NONE or ref:
+        return passes(CODE, place, value=ref or "carries no code", also=[device_id])
+    where = model.code_printed_at or "on the device, its carton or its card"
+    return fails(
+        CODE,
+        Severity.ADVICE,
+        place,
+        f"The code of {device_id} is not captured, and may be out of sight once it is fitted.",
+        value="not captured",
+        limit="in the key ring before fitting",
+        remedy=f"capture it before fitting: {CODE_WORDS[model.code]}; printed {where}",
+        also=[device_id],
+    )

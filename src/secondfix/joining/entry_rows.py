@@ -1,0 +1,147 @@
+"""The entries that a device must show, how to tell them apart, and its function test."""
+
+from collections.abc import Iterator
+
+from secondfix.catalogue import Model, WholeSwitches
+from secondfix.house import Channel, Duty, Schedule
+from secondfix.joining.worksheet import EntryRow, FunctionTestRow
+from secondfix.naming import Entry, EntryKind, Names
+from secondfix.terms import PURPOSES, AllOff, Protocol, UnattendedOn
+
+
+def entry_rows(names: Names, device_id: str) -> tuple[EntryRow, ...]:
+    """Name and purpose of each entry; the whole-device entry without a purpose and out of scenes."""
+    return tuple(_row(e) for e in names.of_device.get(device_id, ()))
+
+
+def _row(entry: Entry) -> EntryRow:
+    if entry.kind is EntryKind.WHOLE_DEVICE:
+        note = "named after the place; never in a scene"
+        if not entry.stands:
+            note += "; appears only if the model has one"
+        return EntryRow("whole device", entry.endpoint, entry.name, "no purpose", note)
+    label = f"gang {entry.number}" if entry.kind is EntryKind.GANG else "this device"
+    note = "" if entry.explained else "name for now: nobody knows yet what this gang does"
+    return EntryRow(label, entry.endpoint, entry.name, _purpose(entry), note)
+
+
+def _purpose(entry: Entry) -> str:
+    if entry.purpose is not None:
+        return PURPOSES[entry.purpose].label
+    if entry.load_id:
+        return "not stated: ask before setting one"
+    if entry.duty is Duty.NOT_KNOWN:
+        return "none until it is known"
+    return "no purpose"
+
+
+def entries_words(model: Model | None) -> str:
+    """How many entries must appear."""
+    if model is None:
+        return "How many entries must appear is not known: the model is not known."
+    if model.entries == 1:
+        return "1 entry must appear."
+    if not model.whole_entry:
+        return f"{model.entries} entries must appear, one for each gang."
+    rest = f"{model.gangs} gangs" if model.gangs > 1 else "1 gang" if model.gangs else "the device's own"
+    return f"{model.entries} entries must appear: the whole device, and {rest}."
+
+
+def tell_apart(schedule: Schedule, device_id: str, protocol: Protocol | None) -> tuple[str, ...]:
+    """How to know which entry is which: by address or by pressing, never by their order."""
+    address = schedule.house.devices[device_id].address
+    model = schedule.model_of(device_id)
+    known = f"Its address is {_grouped(address)}." if address else "Write down its address as it appears."
+    if model is not None and model.entries == 1:
+        return (f"{known} Check the address before naming it: others may appear at the same time.",)
+    by = {
+        Protocol.ZWAVE: "the root device (0) is the whole device, end points 1 and up are the gangs",
+        Protocol.ZIGBEE: "endpoints 1 and up are the gangs",
+        Protocol.MATTER_THREAD: "endpoint 0 is the root node, endpoints 1 and up are the gangs",
+    }
+    numbers = f" Within it: {by[protocol]}." if protocol else ""
+    return (
+        f"{known}{numbers}",
+        "Or press one button and watch which entry changes; one after the other.",
+        "Never tell them apart by their order in the list.",
+    )
+
+
+def _grouped(address: str) -> str:
+    return ":".join(address[i : i + 2] for i in range(0, len(address), 2))
+
+
+def function_test_rows(schedule: Schedule, device_id: str) -> tuple[FunctionTestRow, ...]:
+    """One row for each gang, and one for the whole-device entry where the model has it."""
+    model = schedule.model_of(device_id)
+    rows = [_gang_row(schedule, c) for c in schedule.channels_of[device_id]]
+    if not rows:
+        return (
+            FunctionTestRow("this device", "Ask it for its state.", "It answers, and its entry shows it."),
+        )
+    if model is not None and model.whole_entry:
+        rows.append(_whole_row(schedule, device_id, model.whole_switches))
+    return tuple(rows)
+
+
+def _gang_row(schedule: Schedule, channel: Channel) -> FunctionTestRow:
+    label = f"gang {channel.number}"
+    press = f"Press gang {channel.number}, twice."
+    load = schedule.house.loads[channel.load_id] if channel.load_id else None
+    if load:
+        room = schedule.house.rooms[load.room].name
+        return FunctionTestRow(label, press, f"{load.name} ({room}) changes each time, and nothing else.")
+    gang = channel.row.gang if channel.row else None
+    if gang and gang.extends:
+        return FunctionTestRow(
+            label, press, f"What {gang.extends} works answers: {_at_end(schedule, gang.extends)}."
+        )
+    if gang and gang.duty is Duty.NOT_KNOWN:
+        return FunctionTestRow(
+            label, press, "Not known: note every load of the house that changes, or that none does."
+        )
+    if gang and gang.duty is Duty.CAPPED:
+        return FunctionTestRow(label, press, "Nothing answers; its conductor is capped.")
+    started = ", ".join(_started(schedule, channel)) or "none is set yet"
+    return FunctionTestRow(label, press, f"No load of its own; the scenes it starts: {started}.")
+
+
+def _at_end(schedule: Schedule, gang_id: str) -> str:
+    row = schedule.rows[gang_id]
+    while row.gang.extends:
+        row = schedule.rows[row.gang.extends]
+    return row.load.name if row.load else "its load is not known"
+
+
+def _started(schedule: Schedule, channel: Channel) -> Iterator[str]:
+    for scene in schedule.house.scenes.values():
+        by_gang = any(s.gang and channel.row and s.gang == channel.row.id for s in scene.starts)
+        if by_gang or any(s.device == channel.device_id for s in scene.starts):
+            yield scene.name
+
+
+def _whole_row(schedule: Schedule, device_id: str, switches: WholeSwitches) -> FunctionTestRow:
+    kept = [
+        schedule.house.loads[c.load_id].name
+        for c in schedule.channels_of[device_id]
+        if c.load_id and _must_not_be_switched(schedule, c.load_id)
+    ]
+    if kept:
+        return FunctionTestRow(
+            "whole device", f"Do not switch it: it may reach {', '.join(kept)}.", "Left untested."
+        )
+    answer = {
+        WholeSwitches.ALL: "Every gang follows.",
+        WholeSwitches.FIRST: "Gang 1 follows, and no other.",
+        WholeSwitches.NONE: "No gang follows.",
+        WholeSwitches.TO_BE_TESTED: "The maker does not say: note which gangs follow.",
+    }[switches]
+    return FunctionTestRow("whole device", "Switch the whole-device entry on, then off.", answer)
+
+
+def _must_not_be_switched(schedule: Schedule, load_id: str) -> bool:
+    purpose = schedule.house.loads[load_id].purpose
+    if purpose is None:
+        return True
+    policy = PURPOSES[purpose]
+    return policy.all_off is AllOff.NEVER or policy.unattended_on is UnattendedOn.NEVER

@@ -1,0 +1,156 @@
+"""One worksheet for each device, in walk order."""
+
+from secondfix.catalogue import CodeKind, Model, Removal
+from secondfix.house import Schedule
+from secondfix.joining.cautions import cautions_for
+from secondfix.joining.circuits import feed_of, is_wired
+from secondfix.joining.entry_rows import entries_words, entry_rows, function_test_rows, tell_apart
+from secondfix.joining.links import CONTROLLER
+from secondfix.joining.sentences import procedure_sentences, seconds_words
+from secondfix.joining.settings import power_loss_words, time_limit_words
+from secondfix.joining.steps import Mark, StepKind, Walk, WalkStep
+from secondfix.joining.when_nothing import WHEN_NOTHING
+from secondfix.joining.whereabouts import whereabouts
+from secondfix.joining.wording import (
+    device_title,
+    isolate_words,
+    place_title,
+    protocol_of,
+    protocol_words,
+)
+from secondfix.joining.worksheet import CodeLine, Worksheet
+from secondfix.naming import Names
+from secondfix.terms import PROTOCOLS, Protocol
+
+CODE_WORDS: dict[CodeKind, str] = {
+    CodeKind.ZIGBEE_INSTALL_CODE: "install code, with the address beside it",
+    CodeKind.ZWAVE_DSK: "DSK, or the square code that holds it",
+    CodeKind.MATTER: "setup code, or the square code that holds it",
+}
+
+# How long the network stays open. Zigbee: at least 180 s (Base Device Behavior 16-02828, secondary), at most
+# 254 s (chip makers' manuals, secondary). Z-Wave: add and remove end after 60 s (Z-Wave Alliance, secondary).
+WINDOW_NOTES: dict[Protocol, str] = {
+    Protocol.ZIGBEE: "It closes by itself after 180 s to 254 s.",
+    Protocol.ZWAVE: "It ends by itself after about 60 s.",
+    Protocol.MATTER_THREAD: "The device's own window closes too: have its code at hand.",
+}
+
+
+def worksheets(schedule: Schedule, walk: Walk, names: Names) -> tuple[Worksheet, ...]:
+    """A worksheet for each join step of the walk, in its order.
+
+    What the model does not state is said to be not stated, never left out. Holds the key ring's
+    reference of a code, never the code itself.
+    """
+    marks: dict[str, list[Mark]] = {}
+    for step in walk.steps:
+        if step.device and step.kind is StepKind.FIT:
+            marks.setdefault(step.device, []).extend(step.marks)
+    return tuple(
+        _worksheet(schedule, names, number, step, tuple(marks.get(step.device or "", ())))
+        for number, step in enumerate(walk.joins(), 1)
+    )
+
+
+def _worksheet(
+    schedule: Schedule, names: Names, number: int, step: WalkStep, marks: tuple[Mark, ...]
+) -> Worksheet:
+    device_id = step.device or ""
+    model = schedule.model_of(device_id)
+    protocol = protocol_of(schedule, device_id)
+    wired = is_wired(schedule, device_id)
+    circuits = feed_of(schedule.house, step.place).circuits if wired else ()
+    return Worksheet(
+        number=number,
+        stage=step.stage,
+        device=device_id,
+        device_title=device_title(schedule, device_id),
+        place=step.place,
+        place_title=place_title(schedule.house, step.place),
+        where=whereabouts(schedule.house, step.place),
+        circuits=circuits,
+        isolate=isolate_words(schedule.house, circuits, (step.place,), again=False) if wired else "",
+        cautions=cautions_for(schedule, device_id),
+        code=code_line(schedule, device_id),
+        removal=removal_sentences(model, protocol),
+        window=_window(protocol),
+        procedure=procedure_sentences(model.join) if model else ("Not known: the model is not known.",),
+        through=_through(schedule, step),
+        time=_time(model, step),
+        entries_expected=model.entries if model else None,
+        entries_words=entries_words(model),
+        entries=entry_rows(names, device_id),
+        tell_apart=tell_apart(schedule, device_id, protocol),
+        power_loss=power_loss_words(schedule, device_id),
+        time_limits=time_limit_words(schedule, device_id),
+        when_nothing=WHEN_NOTHING[protocol] if protocol else (),
+        tests=function_test_rows(schedule, device_id),
+        marks=(*marks, *step.marks),
+    )
+
+
+def code_line(schedule: Schedule, device_id: str) -> CodeLine | None:
+    """The code to capture, None where the model carries none or is not known."""
+    model = schedule.model_of(device_id)
+    if model is None or model.code is CodeKind.NONE:
+        return None
+    ref = schedule.house.devices[device_id].code_ref
+    where = model.code_printed_at or "not stated: look on the device, its carton and its card"
+    kept = f"kept in the key ring as {ref}" if ref else "not captured yet: capture it before fitting"
+    words = f"{CODE_WORDS[model.code][0].upper()}{CODE_WORDS[model.code][1:]}: {kept}."
+    return CodeLine(model.code, words, where, ref)
+
+
+def removal_sentences(model: Model | None, protocol: Protocol | None) -> tuple[str, ...]:
+    """What comes before joining: removal, always, where it was used, or where it is not stated."""
+    if model is None or model.removal_before_join is Removal.NEVER:
+        return ()
+    word = PROTOCOLS[protocol].remove if protocol else "remove"
+    how = procedure_sentences(model.remove) if model.remove else ()
+    how = how or ("How to remove it is not stated.",)
+    if model.reset:
+        how = (*how, "Or reset it:", *procedure_sentences(model.reset))
+    lead = {
+        Removal.ALWAYS: f"Even when new, remove it first ({word}): have a controller in that mode at hand.",
+        Removal.WHEN_USED: f"If it was in use before, remove it first ({word}).",
+        Removal.NOT_STATED: f"Not stated: remove it first ({word}) if nothing appears.",
+    }[model.removal_before_join]
+    return (lead, *how)
+
+
+def _window(protocol: Protocol | None) -> tuple[str, ...]:
+    if protocol is None:
+        return ("Not known: neither network nor model is stated.",)
+    words = PROTOCOLS[protocol].window
+    return f"{words[0].upper()}{words[1:]} at the {PROTOCOLS[protocol].controller}.", WINDOW_NOTES[protocol]
+
+
+def _through(schedule: Schedule, step: WalkStep) -> str:
+    words = protocol_words(schedule, step.device or "")
+    if words is None or step.parent is None:
+        return "No good parent is known for this place."
+
+    def named(parent: str) -> str:
+        return f"the {words.controller}" if parent == CONTROLLER else parent
+
+    text = f"Parent: {named(step.parent)}, which must be {words.joined} and have power."
+    if step.parent == CONTROLLER:
+        text = f"Parent: {named(step.parent)}."
+    spare = f" In reserve: {named(step.spare)}." if step.spare else " None in reserve."
+    doubt = " This link is not known: try it with the plate fitted." if step.margin_db is None else ""
+    return text + spare + doubt
+
+
+def _time(model: Model | None, step: WalkStep) -> str:
+    """Usual time here: near behind one link, far behind more (common practice, no source)."""
+    near, far = (model.join.near_s, model.join.far_s) if model else (None, None)
+    if near is None and far is None:
+        return "Usual time: not stated."
+    close = f"Near the controller about {seconds_words(1000 * near)}" if near is not None else ""
+    away = f"up to {seconds_words(1000 * far)}" if far is not None else "longer, how long is not stated"
+    if step.links is None:
+        return f"{close or 'Usual time'}; far from it {away}."
+    if step.links == 1:
+        return f"{close}." if close else f"Usual time: {away}."
+    return f"{close or 'Usual time'}; here, {step.links} links away, {away}."

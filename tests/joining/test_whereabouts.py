@@ -1,0 +1,60 @@
+"""Where a place is, for somebody who stands in the room."""
+
+from typing import Any
+
+import pytest
+
+from secondfix.joining.whereabouts import whereabouts
+from tests.joining.houses import a_box, a_house
+
+
+def hall(x_mm: int, y_mm: int, *, outline: bool = True, **parts: Any) -> str:
+    """A hall 4 m by 3 m with a wall along each side of x = 4 m; a door in it from y = 1.0 m to 1.8 m."""
+    room: dict[str, Any] = {"name": "Hall", "storey": "S0"}
+    if outline:
+        room["outline_mm"] = [[0, 0], [3950, 0], [3950, 3000], [0, 3000]]
+    house = a_house(
+        storeys={"S0": {"name": "Ground", "level_mm": 0}},
+        rooms={"R1": room},
+        walls={"W1": {"storey": "S0", "from_mm": [4000, 0], "to_mm": [4000, 3000], "thickness_mm": 100}},
+        doors={"D2": {"wall": "W1", "along_mm": 1000, "width_mm": 800, "height_mm": 2000}},
+        boxes={"B1": a_box("R1", lines=["C1"], at=(x_mm, y_mm))},
+        **parts,
+    )
+    return whereabouts(house.house, "B1")
+
+
+def test_a_plate_past_the_door_is_left_of_it_for_who_faces_the_wall() -> None:
+    # Facing along +x, +y is on the left hand.
+    assert hall(3950, 2200) == "1.05 m up, on wall W1, 0.4 m left of door D2"
+
+
+def test_a_plate_before_the_door_is_right_of_it() -> None:
+    assert hall(3950, 700) == "1.05 m up, on wall W1, 0.3 m right of door D2"
+
+
+def test_without_an_outline_no_side_is_claimed() -> None:
+    assert hall(3950, 700, outline=False) == "1.05 m up, on wall W1, 0.3 m beside door D2"
+
+
+def test_a_plate_within_the_width_of_an_opening_is_over_or_under_it() -> None:
+    assert hall(3950, 1400).endswith("under or over door D2")
+
+
+def test_the_nearest_opening_is_named() -> None:
+    window = {"W7": {"wall": "W1", "along_mm": 2400, "width_mm": 500, "height_mm": 1000}}
+    assert hall(3950, 2300, windows=window).endswith("0.1 m right of window W7")
+
+
+def test_a_plate_far_from_every_wall_has_its_height_alone() -> None:
+    assert hall(1000, 1500) == "1.05 m up"
+
+
+@pytest.mark.parametrize("known", [True, False])
+def test_a_place_without_a_position_says_so(known: bool) -> None:
+    place: dict[str, Any] = {"kind": "surface", "name": "Shelf", "room": "R1"}
+    if known:
+        place["position"] = {"x_mm": 5, "y_mm": 5, "height_mm": 900}
+    house = a_house(places={"P1": place})
+    said = whereabouts(house.house, "P1")
+    assert said == ("0.90 m up" if known else "position not known: look for it in the room")
