@@ -35,8 +35,9 @@ def links_of(stations: Sequence[Station], paths: Paths, lost_db: Floats, *, fadi
     """Put stations at the ends of the paths between their places.
 
     Margin of one direction: power of the sender − loss of the path − loss at both ends − fading to be
-    borne − sensitivity of the receiver, in dB; the link is as good as its weaker direction. Stations whose place is not among
-    the sites of ``paths`` have no links. Links that cannot work in any reading are left out.
+    borne − sensitivity of the receiver, in dB; the link is as good as its weaker direction. Stations
+    whose place is not among the sites of ``paths`` have no links. Links that cannot work in any reading
+    are left out.
     """
     a, b, pair = _ends(stations, paths)
     useful = np.array([s.may_repeat(0) for s in stations])
@@ -74,13 +75,13 @@ def _ends(stations: Sequence[Station], paths: Paths) -> tuple[Ints, Ints, Ints]:
     at = np.array([number.get(s.place, -1) for s in stations], np.int64)
     placed = np.flatnonzero(at >= 0)
     order = placed[np.argsort(at[placed], kind="stable")]
-    count = np.bincount(at[placed], minlength=len(number))
-    start = np.cumsum(count) - count
-    many = count[paths.first] * count[paths.second]
-    pair = np.repeat(np.arange(len(many)), many)
-    step = np.arange(len(pair)) - np.repeat(np.cumsum(many) - many, many)
-    first, second = paths.first[pair], paths.second[pair]
-    a = order[start[first] + step // np.maximum(count[second], 1)]
-    b = order[start[second] + step % np.maximum(count[second], 1)]
-    once = (first != second) | (a < b)
+    used, start, count = np.unique(at[order], return_index=True, return_counts=True)
+    pairs = paths.among(used)
+    one, other = np.searchsorted(used, paths.first[pairs]), np.searchsorted(used, paths.second[pairs])
+    many = count[one] * count[other]
+    step = np.arange(int(many.sum())) - np.repeat(np.cumsum(many) - many, many)
+    pair, one, other = np.repeat(pairs, many), np.repeat(one, many), np.repeat(other, many)
+    a = order[start[one] + step // count[other]]
+    b = order[start[other] + step % count[other]]
+    once = (one != other) | (a < b)
     return a[once], b[once], pair[once]

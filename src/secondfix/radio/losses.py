@@ -65,6 +65,7 @@ def _between_angles(cosine: Floats) -> tuple["np.ndarray[tuple[int], np.dtype[np
     return low, at - low
 
 
+@cache
 def _slant_losses(reading: Reading, frequencies_mhz: tuple[float, ...], *, heaviest: bool) -> list[float]:
     pick = max if heaviest else min
     return [

@@ -1,6 +1,6 @@
 """One network: its links, the best route of each device, and what would settle the rest."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -8,7 +8,7 @@ import numpy as np
 from secondfix.assumptions import Assumptions
 from secondfix.findings import Look
 from secondfix.house import Schedule
-from secondfix.radio.answers import DeviceReach, Scale, Word, scale_of
+from secondfix.radio.answers import DeviceReach, Scale, Word
 from secondfix.radio.crossing import Floats, Ints
 from secondfix.radio.g9959 import MOST_REPEATERS
 from secondfix.radio.links import Links, links_of
@@ -49,26 +49,40 @@ class Mesh:
         return route(self.hops[reading], self.rounds[reading], number, enough_db=self.scale.good_db)
 
 
-def mesh_of(rows: Schedule, network_id: str, paths: Paths, assumptions: Assumptions) -> Mesh:
-    """Build a network whose controller's place is known."""
-    house = rows.house
-    network = house.networks[network_id]
+@dataclass(frozen=True, slots=True, eq=False)
+class Air:
+    """What all networks of a house share: its paths, and their losses by band, computed when first asked."""
+
+    rows: Schedule
+    assumptions: Assumptions
+    paths: Paths
+    scale: Scale
+    lost_db: dict[tuple[float, ...], Floats]
+
+    def losses(self, protocol: Protocol) -> Floats:
+        """The losses of all paths at the frequencies of a protocol."""
+        band = band_mhz(protocol, self.rows.house.radio_region)
+        if band not in self.lost_db:
+            self.lost_db[band] = path_losses_db(self.paths, band)
+        return self.lost_db[band]
+
+
+def mesh_of(air: Air, network_id: str, members: Sequence[str]) -> Mesh:
+    """Build a network whose controller's place is known; ``members`` are its devices."""
+    network = air.rows.house.networks[network_id]
     assert network.controller_place is not None  # the caller asks for it first
-    stations = [controller(rows, network_id, network.controller_place, assumptions)]
-    members = [key for key, device in house.devices.items() if device.network == network_id]
-    stations += [station(rows, device, assumptions) for device in members]
-    lost_db = path_losses_db(paths, band_mhz(network.protocol, house.radio_region))
-    fading = assumptions.span("radio_fading_db")
-    links = links_of(stations, paths, lost_db, fading_db=fading)
+    stations = [controller(air.rows, network_id, network.controller_place, air.assumptions)]
+    stations += [station(air.rows, device, air.assumptions) for device in members]
+    fading = air.assumptions.span("radio_fading_db")
+    links = links_of(stations, air.paths, air.losses(network.protocol), fading_db=fading)
     most = MOST_HOPS[network.protocol] or max(len(members), 1)
-    scale = scale_of(assumptions)
     hops = tuple(
         hops_of(links.a, links.b, links.margin_db[k], np.array([s.may_repeat(k) for s in stations], np.bool_))
         for k in range(3)
     )
     rounds = tuple(widest(h, most_hops=most) for h in hops)
-    missed = hanging(hops[1], enough_db=scale.good_db, most_hops=most)
-    return Mesh(network_id, links, paths, scale, hops, rounds, missed)
+    missed = hanging(hops[1], enough_db=air.scale.good_db, most_hops=most)
+    return Mesh(network_id, links, air.paths, air.scale, hops, rounds, missed)
 
 
 def devices_of(rows: Schedule, mesh: Mesh) -> Iterator[DeviceReach]:

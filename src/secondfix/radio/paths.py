@@ -4,19 +4,21 @@ Time and space are linear in the area of the house at a given density: sites and
 only tiles within the longest link of each other are paired.
 """
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 
 import numpy as np
 
 from secondfix.assumptions import Assumptions
 from secondfix.house import House
-from secondfix.radio.between import TilePair
+from secondfix.radio.between import Batch
 from secondfix.radio.crossing import Floats, Ints
 from secondfix.radio.ground import Ground, ground_of
 from secondfix.radio.sites import Sites, places_in_use, sites_of
 from secondfix.radio.surfaces import Surface
+from secondfix.radio.tiling import sight_lines, tile_pairs
 
+BATCH_PAIRS = 50_000
 NEAREST_MM = 100.0  # two devices in one box: below this the antennas see each other's near field
 
 
@@ -24,8 +26,9 @@ NEAREST_MM = 100.0  # two devices in one box: below this the antennas see each o
 class Paths:
     """Every pair of sites within the longest link, and what lies between.
 
-    ``first[p] <= second[p]`` number ``sites`` (equal: two devices at one place); ``crossed`` numbers
-    ``surfaces``, ``at_pair`` the pair of each crossing, ``cosine`` its angle from the surface's normal.
+    ``first[p] <= second[p]`` number ``sites`` (equal: two devices at one place), in the order of
+    ``first``; ``crossed`` numbers ``surfaces``, ``at_pair`` the pair of each crossing,
+    ``cosine`` its angle from the surface's normal.
     """
 
     sites: Sites
@@ -37,6 +40,17 @@ class Paths:
     crossed: Ints
     cosine: Floats
 
+    def among(self, sites: Ints) -> Ints:
+        """Numbers of the pairs whose both sites are among these; time grows with the pairs of these alone."""
+        low, high = np.searchsorted(self.first, [sites, sites + 1])
+        many = high - low
+        inside = np.zeros(len(self.sites.places), np.bool_)
+        inside[sites] = True
+        step = np.arange(int(many.sum())) - np.repeat(np.cumsum(many) - many, many)
+        pairs: Ints = np.repeat(low, many) + step
+        kept: Ints = pairs[inside[self.second[pairs]]]
+        return kept
+
     def through(self, pair: int) -> list[Surface]:
         """The surfaces between the sites of one pair."""
         low, high = np.searchsorted(self.at_pair, [pair, pair + 1])
@@ -45,15 +59,48 @@ class Paths:
 
 @dataclass(slots=True)
 class _Found:
-    """Columns as they grow, one entry of each list for one pair of tiles."""
+    """Columns as they grow; the last batch is asked what its pairs pass when it is full."""
 
+    ground: Ground
     first: list[Ints] = field(default_factory=list)
     second: list[Ints] = field(default_factory=list)
     distance_mm: list[Floats] = field(default_factory=list)
     at_pair: list[Ints] = field(default_factory=list)
     crossed: list[Ints] = field(default_factory=list)
     cosine: list[Floats] = field(default_factory=list)
-    pairs: int = 0
+    rows: list[Ints] = field(default_factory=list)
+    walls: list[Ints] = field(default_factory=list)
+    asked: int = 0  # pairs of earlier batches
+    waiting: int = 0  # pairs of this one
+    since: int = 0  # tile pairs of earlier batches
+
+    def add(self, first: Ints, second: Ints, distance_mm: Floats, rows: Ints, walls: Ints) -> None:
+        """Take the pairs of two tiles, and the walls that they cross on the plan."""
+        self.first.append(first)
+        self.second.append(second)
+        self.distance_mm.append(distance_mm)
+        self.rows.append(rows + self.waiting)
+        self.walls.append(walls)
+        self.waiting += len(first)
+        if self.waiting >= BATCH_PAIRS:
+            self.ask()
+
+    def ask(self) -> None:
+        """Ask the waiting pairs what they pass."""
+        batch = Batch(
+            self.ground,
+            _whole(self.first[self.since :]),
+            _whole(self.second[self.since :]),
+            np.maximum(_real(self.distance_mm[self.since :]), 1.0),
+            _whole(self.rows),
+            _whole(self.walls),
+        )
+        for rows, crossed, cosine in batch.passed():
+            self.at_pair.append(rows + self.asked)
+            self.crossed.append(crossed)
+            self.cosine.append(cosine)
+        self.rows, self.walls = [], []
+        self.asked, self.waiting, self.since = self.asked + self.waiting, 0, len(self.first)
 
 
 def find_paths(house: House, assumptions: Assumptions, places: Iterable[str] | None = None) -> Paths:
@@ -66,20 +113,31 @@ def find_paths(house: House, assumptions: Assumptions, places: Iterable[str] | N
     """
     longest_mm = assumptions.value("radio_longest_link_m") * 1000
     sites = sites_of(house, places_in_use(house) if places is None else places)
-    ground, surfaces = ground_of(house, assumptions, sites, side_mm=max(longest_mm // 2, 1))
-    found = _Found()
-    for a, b in _tile_pairs(ground, side_mm=max(longest_mm // 2, 1)):
-        _between(ground, a, b, longest_mm, found)
-    order = np.argsort(_whole(found.at_pair), kind="stable")
+    side_mm = max(longest_mm // 2, 1)
+    ground, surfaces = ground_of(house, assumptions, sites, side_mm=side_mm)
+    found = _Found(ground)
+    for a, b in tile_pairs(ground, side_mm=side_mm):
+        found.add(*sight_lines(ground, a, b, longest_mm=longest_mm))
+    found.ask()
+    return _sorted(sites, surfaces, found)
+
+
+def _sorted(sites: Sites, surfaces: list[Surface], found: _Found) -> Paths:
+    first, second, at_pair = _whole(found.first), _whole(found.second), _whole(found.at_pair)
+    by_first = np.lexsort((second, first))
+    place = np.empty(len(first), np.int64)
+    place[by_first] = np.arange(len(first))
+    at_pair = place[at_pair]
+    by_pair = np.argsort(at_pair, kind="stable")
     return Paths(
         sites,
         tuple(surfaces),
-        _whole(found.first),
-        _whole(found.second),
-        np.maximum(_real(found.distance_mm), NEAREST_MM) / 1000,
-        _whole(found.at_pair)[order],
-        _whole(found.crossed)[order],
-        _real(found.cosine)[order],
+        first[by_first],
+        second[by_first],
+        np.maximum(_real(found.distance_mm), NEAREST_MM)[by_first] / 1000,
+        at_pair[by_pair],
+        _whole(found.crossed)[by_pair],
+        _real(found.cosine)[by_pair],
     )
 
 
@@ -89,52 +147,3 @@ def _whole(parts: list[Ints]) -> Ints:
 
 def _real(parts: list[Floats]) -> Floats:
     return np.concatenate([np.zeros(0), *parts])
-
-
-def _tile_pairs(ground: Ground, *, side_mm: int) -> Iterator[tuple[Ints, Ints]]:
-    """Sites of every two tiles near enough, each two once; the same tile twice stands for its own pairs."""
-    cells: dict[tuple[int, int, int], list[int]] = {}
-    rows = zip(
-        ground.sites.level.tolist(),
-        (ground.x // side_mm).tolist(),
-        (ground.y // side_mm).tolist(),
-        strict=True,
-    )
-    for n, cell in enumerate(rows):
-        cells.setdefault(cell, []).append(n)
-    members = {cell: np.array(numbers, np.int64) for cell, numbers in cells.items()}
-    # A tile is half the longest link, so sites three tiles apart are farther from each other than that.
-    steps = range(-2, 3)
-    for cell, here in members.items():
-        for level in range(len(ground.foot)):
-            for column in steps:
-                for row in steps:
-                    other = (level, cell[1] + column, cell[2] + row)
-                    if other >= cell and other in members:
-                        yield here, members[other]
-
-
-def _between(ground: Ground, a: Ints, b: Ints, longest_mm: int, found: _Found) -> None:
-    """Add the pairs of two tiles and what lies between them."""
-    ia, ib = (grid.ravel() for grid in np.meshgrid(np.arange(len(a)), np.arange(len(b)), indexing="ij"))
-    if a is b:
-        ia, ib = ia[ia <= ib], ib[ia <= ib]
-    first, second = a[ia], b[ib]
-    dx, dy = ground.x[first] - ground.x[second], ground.y[first] - ground.y[second]
-    dz = ground.sites.z_mm[first] - ground.sites.z_mm[second]
-    square = dx * dx + dy * dy + dz * dz
-    near = square <= longest_mm**2
-    if not near.any():
-        return
-    ia, ib, first, second, square = ia[near], ib[near], first[near], second[near], square[near]
-    distance = np.sqrt(square.astype(np.float64))
-    swap = first > second
-    found.first.append(np.where(swap, second, first))
-    found.second.append(np.where(swap, first, second))
-    found.distance_mm.append(distance)
-    tile = TilePair(ground, a, b, ia, ib, first, second, np.maximum(distance, 1.0))
-    for rows, crossed, cosine in (tile.walls(), *tile.floors(), *tile.own_walls(), *tile.bare_levels()):
-        found.at_pair.append(rows + found.pairs)
-        found.crossed.append(crossed)
-        found.cosine.append(cosine)
-    found.pairs += len(first)

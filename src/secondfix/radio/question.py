@@ -4,12 +4,12 @@ from collections.abc import Iterator
 
 from secondfix.assumptions import Assumptions
 from secondfix.findings import Finding, Look, Severity, cannot_tell, fails, passes
-from secondfix.house import Schedule
+from secondfix.house import House, Schedule
 from secondfix.radio.answers import DeviceReach, Reach, Word, scale_of
 from secondfix.radio.links import Links
 from secondfix.radio.losses import band_mhz
 from secondfix.radio.material import Validity, validity
-from secondfix.radio.network import Mesh, devices_of, mesh_of
+from secondfix.radio.network import Air, Mesh, devices_of, mesh_of
 from secondfix.radio.paths import Paths, find_paths
 from secondfix.radio.rules import ONE_REPEATER, REACH, THREAD_ROUTERS
 from secondfix.radio.sites import position_needs
@@ -29,27 +29,35 @@ def reach(rows: Schedule, assumptions: Assumptions, *, paths: Paths | None = Non
     """
     house = rows.house
     paths = paths or find_paths(house, assumptions)
-    scale = scale_of(assumptions)
+    air = Air(rows, assumptions, paths, scale_of(assumptions), {})
     answers: dict[str, DeviceReach] = {}
     meshes: dict[str, Mesh] = {}
-    for network_id in house.networks:
+    for network_id, members in _members(house).items():
         needs = _controller_needs(rows, network_id)
         if needs:
-            members = (key for key, device in house.devices.items() if device.network == network_id)
             answers |= {key: _lost(rows, key, needs) for key in members}
         else:
-            mesh = meshes[network_id] = mesh_of(rows, network_id, paths, assumptions)
+            mesh = meshes[network_id] = mesh_of(air, network_id, members)
             answers |= {d.id: d for d in devices_of(rows, mesh)}
     for key, device in house.devices.items():
         if device.network is None:
             place = rows.place_of_device(key)
             answers[key] = _lost(rows, key, (Look(place, "network", f"which network {key} shall join"),))
     devices = tuple(answers[key] for key in house.devices)
-    findings = [_finding(rows, d, scale.spread_db[1]) for d in devices]
+    findings = [_finding(rows, d, air.scale.spread_db[1]) for d in devices]
     for network_id, mesh in meshes.items():
         findings += [*_one_repeater(rows, mesh), *_thread_routers(rows, network_id, mesh.links)]
     links = {key: mesh.links for key, mesh in meshes.items()}
-    return Reach(devices, tuple(findings), tuple(_notes(rows, paths, assumptions)), scale, paths, links)
+    return Reach(devices, tuple(findings), tuple(_notes(rows, paths, assumptions)), air.scale, paths, links)
+
+
+def _members(house: House) -> dict[str, list[str]]:
+    """Devices of each network, in the document's order."""
+    out: dict[str, list[str]] = {key: [] for key in house.networks}
+    for key, device in house.devices.items():
+        if device.network is not None:
+            out[device.network].append(key)
+    return out
 
 
 def _lost(rows: Schedule, device_id: str, needs: tuple[Look, ...]) -> DeviceReach:
