@@ -3,12 +3,14 @@
 from secondfix.house.begin import begin, uuid7
 from secondfix.house.building import Layer, Opening, Point, Position, Room, Storey, Wall
 from secondfix.house.canonical import as_canonical_json, json_schema
-from secondfix.house.devices import Device, Network, OutsideUse
-from secondfix.house.document import FORMAT, House
+from secondfix.house.devices import Device, Eui64, KeyRef, ModelKey, Network, OutsideUse
+from secondfix.house.document import FORMAT, UUID7, House
 from secondfix.house.faults import Fault
+from secondfix.house.parts import GangId, Id, Name, Note, Part, Slot
 from secondfix.house.read import LARGEST_FILE_BYTES, MOST_FAULTS, read_house
 from secondfix.house.scenes import Command, NamePart, NamingPolicy, Scene, SceneRule, Selector, Start
 from secondfix.house.schedule import Channel, Row, Schedule, schedule
+from secondfix.house.text import parse
 from secondfix.house.wiring import ABSENT, EARTH, Box, Circuit, Duty, Fact, Gang, Load, Mount, Place, settled
 
 __all__ = [
@@ -17,24 +19,33 @@ __all__ = [
     "FORMAT",
     "LARGEST_FILE_BYTES",
     "MOST_FAULTS",
+    "UUID7",
     "Box",
     "Channel",
     "Circuit",
     "Command",
     "Device",
     "Duty",
+    "Eui64",
     "Fact",
     "Fault",
     "Gang",
+    "GangId",
     "House",
+    "Id",
+    "KeyRef",
     "Layer",
     "Load",
+    "ModelKey",
     "Mount",
+    "Name",
     "NamePart",
     "NamingPolicy",
     "Network",
+    "Note",
     "Opening",
     "OutsideUse",
+    "Part",
     "Place",
     "Point",
     "Position",
@@ -44,12 +55,14 @@ __all__ = [
     "SceneRule",
     "Schedule",
     "Selector",
+    "Slot",
     "Start",
     "Storey",
     "Wall",
     "as_canonical_json",
     "begin",
     "json_schema",
+    "parse",
     "read_house",
     "schedule",
     "settled",
