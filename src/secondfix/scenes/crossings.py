@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from secondfix.findings import Finding, Rule, Severity, cannot_tell, fails, passes
-from secondfix.scenes.asked import Asked, or_passes
+from secondfix.scenes.asked import Asked
 from secondfix.scenes.crossing import Crossing, CrossingKind, Reason, Resolution
 from secondfix.terms import PURPOSES
 
@@ -25,9 +25,9 @@ def check(asked: Asked) -> Iterator[Finding]:
     for resolution in asked.resolutions:
         crossings = list(resolution.crossings.values())
         refused = [_refused(asked, c) for c in crossings if c.refused]
-        yield from or_passes(refused, REFUSED, resolution)
+        yield from asked.or_passes(refused, REFUSED, resolution)
         conflicts = [c for c in crossings if c.kind is CrossingKind.CONFLICT and c.reason not in _WHOLE]
-        yield from or_passes([_conflict(asked, c) for c in conflicts], CONFLICT, resolution)
+        yield from asked.or_passes([_conflict(asked, c) for c in conflicts], CONFLICT, resolution)
         yield from _decided(asked, resolution)
 
 
@@ -70,7 +70,7 @@ def _conflict(asked: Asked, crossing: Crossing) -> Finding:
 
 
 def _decided(asked: Asked, resolution: Resolution) -> Iterator[Finding]:
-    if resolution.decided:
+    if asked.settled(resolution):
         yield passes(DECIDED, resolution.scene_id)
     for crossing in resolution.crossings.values():
         if crossing.kind is CrossingKind.CANNOT_TELL:

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from secondfix.catalogue import Output
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails
 from secondfix.house import settled
-from secondfix.scenes.asked import Asked, or_passes
+from secondfix.scenes.asked import Asked
 from secondfix.scenes.crossing import Crossing
 
 RULE = Rule(
@@ -22,7 +22,7 @@ def check(asked: Asked) -> Iterator[Finding]:
     for resolution in asked.resolutions:
         levelled = [c for c in resolution.crossings.values() if c.asked_level_pct is not None]
         found = [finding for c in levelled for finding in _one(asked, c)]
-        yield from or_passes(found, RULE, resolution)
+        yield from asked.or_passes(found, RULE, resolution)
 
 
 def _one(asked: Asked, crossing: Crossing) -> Iterator[Finding]:

@@ -1,11 +1,12 @@
 """What each scene does to every load of the house."""
 
-from secondfix.house import Scene, Schedule
+from secondfix.house import Scene, SceneRule, Schedule
 from secondfix.scenes.crossing import Crossing, CrossingKind, Planned, Resolution
 from secondfix.scenes.deciding import Supposed, decide, speaking
 from secondfix.scenes.feeding import model_that_feeds
 from secondfix.scenes.permitting import fitness
 from secondfix.scenes.reaching import Reach, by_load, reach, unfed
+from secondfix.scenes.selecting import selects
 from secondfix.scenes.supposing import mentioned, suppositions
 from secondfix.scenes.telling import decided, undecided
 from secondfix.scenes.wording import command_words, rule_words, start_words
@@ -59,10 +60,14 @@ class _Resolver:
         return decided(self.schedule, self.scene_id, load_id, verdicts, by=by)
 
     def _by(self, supposed: list[Supposed], reaches: list[Reach]) -> tuple[str, ...]:
-        """Rules that speak under some supposition and commands that may reach, in words."""
-        spoken = [rule for one in supposed for rule in speaking(self.scene.rules, one.seen)[0]]
+        """Rules that speak under some supposition, or leave it out, and commands that may reach, in words."""
+        spoken = [rule for one in supposed for rule in self._heard(one)]
         words = {rule_words(self.schedule.house, rule) for rule in dict.fromkeys(spoken)}
         return tuple(sorted(words | {command_words(one.command) for one in reaches}))
+
+    def _heard(self, supposed: Supposed) -> list[SceneRule]:
+        active, _ = speaking(self.scene.rules, supposed.seen)
+        return active or [rule for rule in self.scene.rules if selects(rule.select, supposed.seen)]
 
 
 def _planned(crossings: dict[str, Crossing]) -> tuple[Planned, ...]:

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from secondfix.findings import Finding, Rule, Severity, cannot_tell, fails
-from secondfix.scenes.asked import Asked, or_passes
+from secondfix.scenes.asked import Asked
 from secondfix.scenes.crossing import Crossing, Reason, Resolution
 from secondfix.scenes.looks import reach_looks
 from secondfix.scenes.reaching import Reach, Via
@@ -31,10 +31,10 @@ def check(asked: Asked) -> Iterator[Finding]:
         whole = [one for one in reaches if one.via is Via.WHOLE]
         if whole:
             found = [f for one in whole for f in _whole(asked, resolution, one)]
-            yield from or_passes(_once(found), WHOLE, resolution)
+            yield from asked.or_passes(_once(found), WHOLE, resolution)
         if reaches:
             found = [f for one in reaches for f in _entry(asked, resolution, one)]
-            yield from or_passes(found, ENTRY, resolution)
+            yield from asked.or_passes(found, ENTRY, resolution)
 
 
 def _once(found: list[Finding]) -> list[Finding]:

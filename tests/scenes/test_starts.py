@@ -1,0 +1,84 @@
+"""What starts a scene."""
+
+from typing import Any
+
+import pytest
+
+from secondfix.scenes import resolve
+from tests.scenes.models import key
+from tests.scenes.small import Plain, read, rule, small, told
+
+START, TWICE = "scenes.start", "scenes.start_twice"
+
+
+def started(**start: Any) -> Plain:
+    return small(rules=[rule("off", load="L4")], starts=[start])
+
+
+def by_gang(gang: str, press: str = "held") -> Plain:
+    return started(by="gang", gang=gang, press=press)
+
+
+@pytest.mark.parametrize(
+    ("start", "words"),
+    [
+        ({"by": "gang", "gang": "B2.2", "press": "three_times"}, "B2.2 three times"),
+        ({"by": "time", "at": "06:50", "days": ["tue", "sat"]}, "06:50 tue sat"),
+        ({"by": "sun", "sun": "sunset", "offset_min": -25}, "25 min before sunset"),
+        ({"by": "sun", "sun": "sunrise", "offset_min": 10}, "10 min after sunrise"),
+        ({"by": "sun", "sun": "sunrise"}, "sunrise"),
+        ({"by": "sensor", "device": "D4"}, "sensor D4"),
+    ],
+)
+def test_a_start_that_can_start_passes_and_has_words(start: Plain, words: str) -> None:
+    plain = started(**start)
+    assert told(plain) == []
+    assert resolve(read(plain))[0].starts == (words,)
+
+
+def test_a_capped_gang_cannot_be_pressed() -> None:
+    assert told(by_gang("B3.1")) == [(START, "fault", "SC1")]
+
+
+def test_a_gang_that_feeds_may_or_may_not_report_its_presses() -> None:
+    assert told(by_gang("B1.1")) == [(START, "cannot_tell", "SC1")]
+
+
+@pytest.mark.parametrize("blank", ["device", "model", "duty"])
+def test_a_start_by_a_gang_about_which_something_is_not_known(blank: str) -> None:
+    plain = by_gang("B2.2")
+    if blank == "device":
+        plain["devices"]["D2"]["gangs"] = ["1"]
+    elif blank == "model":
+        del plain["devices"]["D2"]["model"]
+    else:
+        plain["boxes"]["B2"]["gangs"]["2"] = {}
+    assert told(plain) == [(START, "cannot_tell", "SC1")]
+
+
+@pytest.mark.parametrize("start", [{"by": "time", "at": "22:15"}, {"by": "sun", "sun": "sunset"}])
+def test_time_and_sun_ask_for_a_time_zone(start: Plain) -> None:
+    plain = started(**start)
+    del plain["time_zone"]
+    assert told(plain) == [(START, "cannot_tell", "SC1")]
+
+
+@pytest.mark.parametrize(("model", "answer"), [("lamp-module", "fault"), (None, "cannot_tell")])
+def test_a_sensor_start_asks_for_a_sensor(model: str | None, answer: str) -> None:
+    plain = started(by="sensor", device="D5")
+    plain["devices"]["D5"] = {"place": "P1"} | ({"model": key(model)} if model else {})
+    assert told(plain) == [(START, answer, "SC1")]
+
+
+def test_a_battery_button_starts_scenes() -> None:
+    plain = started(by="sensor", device="D5")
+    plain["devices"]["D5"] = {"place": "P1", "model": key("button")}
+    assert told(plain) == []
+
+
+def test_one_press_starts_one_scene() -> None:
+    plain = by_gang("B2.2")
+    plain["scenes"]["SC2"] = plain["scenes"]["SC1"] | {"name": "Late"}
+    assert told(plain) == [(TWICE, "fault", "B2.2")]
+    plain["scenes"]["SC2"]["starts"] = [{"by": "gang", "gang": "B2.2", "press": "once"}]
+    assert told(plain) == []
