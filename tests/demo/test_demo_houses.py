@@ -5,13 +5,14 @@ from pathlib import Path
 
 import pytest
 
+from secondfix import joining
 from secondfix.actions.check import check
 from secondfix.assumptions import default_assumptions
 from secondfix.files import shipped_models
 from secondfix.findings import Finding, Outcome, Severity
 from secondfix.house import Duty, House, as_canonical_json, read_house, schedule
-from secondfix.joining import CONTROLLER, NetworkLinks, walk
-from secondfix.radio import margins_after_spread, reach
+from secondfix.joining import links_of, walk
+from secondfix.radio import reach
 
 DEMO = Path(__file__).resolve().parents[2] / "demo"
 TROUBLED, MENDED = "house.json", "house-mended.json"
@@ -135,14 +136,13 @@ def test_every_duty_form_and_start_has_an_example(name: str) -> None:
 def test_every_device_can_be_joined_in_some_order(name: str) -> None:
     house, assumptions = house_of(name), default_assumptions()
     rows = schedule(house, house.models)
-    answer = reach(rows, assumptions)
-    links = {}
-    for key in house.networks:
-        ids, margins = margins_after_spread(answer, key, wanted_db=assumptions.value("parent_margin_db"))
-        links[key] = NetworkLinks(tuple(CONTROLLER if i == key else i for i in ids), margins)
+    links = links_of(reach(rows, assumptions), assumptions)
     order = walk(rows, links, assumptions)
     assert {step.device for step in order.joins()} == set(house.devices)
     assert [(step.device, step.marks) for step in order.steps if step.marks] == []
+    asked = joining.check(rows, links, assumptions)
+    assert {f.rule for f in asked} == {rule.id for rule in joining.RULES}
+    assert [(f.rule, f.place) for f in asked if f.outcome is not Outcome.PASSES] == []
 
 
 def test_the_page_tells_every_trouble(tree: Path) -> None:
