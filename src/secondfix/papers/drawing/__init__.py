@@ -1,0 +1,17 @@
+"""Plans and room elevations as SVG."""
+
+from secondfix.papers.drawing.elevation import Drawing, draw_elevations, elevations_svg
+from secondfix.papers.drawing.keynotes import SHAPE_WORDS, Keynote, keynotes_for, shape_of
+from secondfix.papers.drawing.plan import draw_plan, plan_svg
+
+__all__ = [
+    "SHAPE_WORDS",
+    "Drawing",
+    "Keynote",
+    "draw_elevations",
+    "draw_plan",
+    "elevations_svg",
+    "keynotes_for",
+    "plan_svg",
+    "shape_of",
+]

@@ -1,0 +1,94 @@
+"""The legend of a plan: only what stands on the sheet, with the north arrow and the scale bar."""
+
+from collections.abc import Sequence
+
+from secondfix.papers.drawing.canvas import Canvas, Rect, Xy, text_width, wrapped
+from secondfix.papers.drawing.structure import PX_PER_PAPER_MM, WALL_WORDS
+from secondfix.papers.drawing.symbols import SYMBOL_WORDS, draw_symbol
+from secondfix.papers.palette import FITTING, LABEL, LEADER, WALL
+
+LEGEND_WIDTH = 216.0
+_COLUMN, _PITCH, _HEAD = 246.0, 25.0, 40.0
+_RAISED = {
+    "two_way": 6.0,
+    "switch": 6.0,
+    "dimmer": 6.0,
+    "socket": 6.0,
+    "surface": 6.0,
+    "controller": 10.0,
+    "repeater": 10.0,
+}
+_DOOR, _COUNT, _FEED = "door", "count", "feed"
+_WORDS = {
+    **SYMBOL_WORDS,
+    **WALL_WORDS,
+    _DOOR: "door; the side it hangs on is not surveyed",
+    _COUNT: "gangs of a box",
+    _FEED: "beneath a light point: the gang that feeds it",
+}
+
+
+def legend_rows(symbols: set[str], walls: set[str], *, doors: bool) -> list[str]:
+    """Which rows the legend needs, in the order of the symbols and walls it knows."""
+    wanted = symbols | walls | ({_DOOR} if doors else set()) | {_COUNT}
+    wanted |= {_FEED} if symbols & {"luminaire", "fan"} else set()
+    return [key for key in _WORDS if key in wanted]
+
+
+def legend_height(rows: int, *, width: float) -> float:
+    """How much a legend of so many rows needs beneath a plan; each row may take two lines."""
+    columns = max(int(width // _COLUMN), 1)
+    return _HEAD + _PITCH * -(-rows // columns) + 10
+
+
+def draw_legend(canvas: Canvas, rows: Sequence[str], at: Rect) -> float:
+    """As many columns as the width holds; returns how far down it reaches."""
+    columns = max(int((at.right - at.left) // _COLUMN), 1)
+    each = -(-len(rows) // columns)
+    canvas.text((at.left, at.top + 14), "Legend", strong=True)
+    x, y = at.left + 66, at.top
+    canvas.path(f"M{x:.2f} {y + 18:.2f}v-18m-3.5 8l3.5 -9l3.5 9", weight=LEADER)
+    canvas.text((x + 8, y + 14), "N", size=LABEL)
+    for n, key in enumerate(rows):
+        column, row = divmod(n, each)
+        _draw_row(canvas, key, (at.left + _COLUMN * column, at.top + _HEAD + _PITCH * row))
+    return at.top + _HEAD + _PITCH * each
+
+
+def _draw_row(canvas: Canvas, key: str, at: Xy) -> None:
+    left, y = at
+    p = canvas.palette
+    if key in SYMBOL_WORDS:
+        draw_symbol(canvas, key, (left + 12, y + _RAISED.get(key, 0.0)))
+    elif key in WALL_WORDS:
+        corners = [(left, y - 6), (left + 24, y - 6), (left + 24, y + 4), (left, y + 4)]
+        if key in {"masonry", "light"}:
+            canvas.polygon(corners, weight=0, fill=f"url(#{key})")
+        canvas.polygon(corners, weight=WALL, dash="5 3" if key == "unmeasured" else "")
+    elif key == _DOOR:
+        canvas.path(f"M{left + 4:.2f} {y + 6:.2f}v-14", weight=FITTING)
+        canvas.path(f"M{left + 4:.2f} {y - 8:.2f}a14 14 0 0 1 14 14", weight=LEADER, colour=p.line)
+    else:
+        sample = "×2" if key == _COUNT else "B01.1"
+        shade = p.ink if key == _COUNT else p.soft
+        canvas.text(
+            (left + 12, y + 3), sample, size=LABEL, colour=shade, strong=key == _COUNT, anchor="middle"
+        )
+    lines = wrapped(_WORDS[key], width=LEGEND_WIDTH - 40, size=LABEL)
+    for n, line in enumerate(lines):
+        canvas.text((left + 34, y + 3 + 12 * n - (5 if len(lines) > 1 else 0)), line, size=LABEL)
+
+
+def draw_scale_bar(canvas: Canvas, scale: int, at: Xy) -> None:
+    """A bar of a round number of metres."""
+    px_per_m = 1000 * PX_PER_PAPER_MM / scale
+    metres = next((m for m in (1, 2, 5, 10, 20, 50) if m * px_per_m >= 70), 100)
+    x, y = at
+    end = x + metres * px_per_m
+    soft = canvas.palette.soft
+    canvas.line((x, y), (end, y), weight=WALL)
+    for place in (x, (x + end) / 2, end):
+        canvas.line((place, y - 4), (place, y + 4), weight=WALL)
+    canvas.text((x, y + 15), "0", size=LABEL, colour=soft)
+    canvas.text((end, y + 15), f"{metres} m", size=LABEL, colour=soft, anchor="middle")
+    canvas.text((end + text_width(f"{metres} m", LABEL), y + 4), f"1:{scale}", size=LABEL, colour=soft)

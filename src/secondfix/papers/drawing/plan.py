@@ -1,0 +1,311 @@
+"""The plan of one storey: walls, doors, windows, boxes, light points, sockets and radio devices."""
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from secondfix.catalogue import Form, Output
+from secondfix.house import Channel, Duty, Place, Point, Position, Row, Schedule
+from secondfix.papers.drawing.canvas import Canvas, Rect, Xy, text_width, wrapped
+from secondfix.papers.drawing.elevation import Drawing
+from secondfix.papers.drawing.labels import Label, Taken, draw_labels, inside
+from secondfix.papers.drawing.legend import (
+    LEGEND_WIDTH,
+    draw_legend,
+    draw_scale_bar,
+    legend_height,
+    legend_rows,
+)
+from secondfix.papers.drawing.structure import (
+    PX_PER_PAPER_MM,
+    View,
+    draw_hatches,
+    draw_openings,
+    draw_walls,
+    swing,
+    thickness_mm,
+    wall_class,
+)
+from secondfix.papers.drawing.symbols import draw_symbol, footprint
+from secondfix.papers.drawing.unfold import nearest_side, opening_ends, sides_of
+from secondfix.papers.duties import rows_of_box
+from secondfix.papers.palette import DAY, LABEL, TEXT, Palette
+from secondfix.terms import Purpose
+
+_SCALES = (20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500, 1000, 2000, 5000, 10000)
+_FANS = {Purpose.EXTRACT_FAN, Purpose.COMFORT_FAN}
+
+
+def plan_svg(
+    schedule: Schedule,
+    storey_id: str,
+    *,
+    palette: Palette = DAY,
+    width: float = 1016.0,
+    height: float = 600.0,
+) -> str:
+    """The plan of one storey as an SVG picture with its legend.
+
+    ``width`` and ``height`` in user units of 1/96 inch: the largest usual scale at which the storey
+    fits is taken. What has no position is listed beneath, never dropped. KeyError for a storey that
+    is not in the house.
+    """
+    return draw_plan(schedule, storey_id, palette=palette, width=width, height=height, words=True).svg
+
+
+@dataclass(frozen=True, slots=True)
+class _Spot:
+    """A symbol on the plan: where it belongs, which way the room lies, what stands beside it."""
+
+    id: str
+    symbol: str
+    position: Position | None
+    lines: tuple[str, ...]
+    room: str
+
+
+def draw_plan(
+    schedule: Schedule, storey_id: str, *, palette: Palette, width: float, height: float, words: bool
+) -> Drawing:
+    """The same, with the remarks apart where a paper sets them itself (``words`` False)."""
+    house = schedule.house
+    storey = house.storeys[storey_id]
+    spots = [s for s in _spots(schedule) if house.rooms[s.room].storey == storey_id]
+    placed = [s for s in spots if s.position]
+    lost = [s for s in spots if not s.position]
+    canvas = Canvas(palette)
+    draw_hatches(canvas)
+    points = _extent(schedule, storey_id, placed)
+    remarks: list[str] = []
+    scale = None
+    classes = {wall_class(w) for w in house.walls.values() if w.storey == storey_id}
+    rows = legend_rows({s.symbol for s in placed}, classes, doors=storey_id in _doors(schedule))
+    field = legend = Rect(width - LEGEND_WIDTH, 4, width, height)
+    if points:
+        scale, view, field, legend = _fitted(points, len(rows), width=width, height=height)
+        remarks.append(f"Scale 1:{scale} at the size of this sheet. North is at the top.")
+        draw_walls(canvas, house, storey_id, view)
+        draw_openings(canvas, house, storey_id, view)
+        unlabelled = _draw_spots(canvas, schedule, storey_id, placed, view, field)
+        remarks += [f"No room for the label of {', '.join(unlabelled)}."] if unlabelled else []
+        draw_scale_bar(canvas, scale, (field.left + 4, field.bottom + 14))
+    else:
+        remarks.append("No outline, wall or position of this storey is known: there is nothing to draw.")
+    if lost:
+        remarks.append("Position not known: " + "; ".join(" ".join(s.lines) for s in lost) + ".")
+    reach = draw_legend(canvas, rows, legend)
+    bottom = max(height if points else 40.0, reach + 8)
+    if words:
+        for line in wrapped(" ".join(remarks), width=width - 8, size=LABEL):
+            canvas.text((4, bottom + 12), line, size=LABEL, colour=palette.soft)
+            bottom += 14
+    says = f"Plan of {storey.name}. {' '.join(remarks)}"
+    svg = canvas.svg(width=width, height=bottom + 4, title=f"{storey.name}, plan", says=says)
+    return Drawing(svg, width, bottom + 4, scale, tuple(remarks))
+
+
+def _doors(schedule: Schedule) -> set[str]:
+    return {schedule.house.walls[d.wall].storey for d in schedule.house.doors.values()}
+
+
+def _spots(schedule: Schedule) -> list[_Spot]:
+    house = schedule.house
+    out = [
+        _Spot(i, _box_symbol(schedule, i), b.position, (f"{i} ×{len(b.gangs)}",), b.room)
+        for i, b in house.boxes.items()
+    ]
+    for place_id, place in house.places.items():
+        fed = _fed_at(schedule, place_id)
+        lines = (place_id, *dict.fromkeys(fed)) if fed else (place_id,)
+        out.append(
+            _Spot(place_id, _place_symbol(schedule, place_id, place), place.position, lines[:4], place.room)
+        )
+    return out
+
+
+def _fed_at(schedule: Schedule, place_id: str) -> list[str]:
+    """From which gang each load at a place is switched."""
+    out = []
+    for load_id, load in schedule.house.loads.items():
+        if load.place == place_id:
+            feeder = schedule.fed_by.get(load_id)
+            out.append(_name_of(feeder) if feeder else "not switched")
+    return out
+
+
+def _name_of(feeder: Row | Channel) -> str:
+    row = feeder if isinstance(feeder, Row) else feeder.row
+    if row:
+        return row.id
+    assert isinstance(feeder, Channel)
+    return f"{feeder.device_id}.{feeder.number}"
+
+
+def _box_symbol(schedule: Schedule, box_id: str) -> str:
+    rows = rows_of_box(schedule, box_id)
+    models = [r.model for r in rows if r.model]
+    if rows and all(r.gang.duty is Duty.SCENE_ONLY for r in rows):
+        return "button"
+    if any(r.gang.duty is Duty.EXTENDS or r.id in schedule.extended_by for r in rows):
+        return "two_way"
+    if any(m.output is Output.DIMMER for m in models):
+        return "dimmer"
+    if any(m.form is Form.BATTERY_BUTTON for m in models):
+        return "button"
+    return "switch" if models else "box"
+
+
+def _place_symbol(schedule: Schedule, place_id: str, place: Place) -> str:
+    house = schedule.house
+    if place.kind == "controller_spot":
+        return "controller"
+    forms = {m.form for i, d in house.devices.items() if d.place == place_id and (m := schedule.model_of(i))}
+    if Form.PLUG_IN in forms:
+        return "repeater"
+    if Form.BATTERY_BUTTON in forms:
+        return "button"
+    if place.kind == "light_point":
+        fan = any(x.place == place_id and x.purpose in _FANS for x in house.loads.values())
+        return "fan" if fan else "luminaire"
+    return place.kind
+
+
+def _extent(schedule: Schedule, storey_id: str, placed: Iterable[_Spot]) -> list[Xy]:
+    house = schedule.house
+    points: list[Xy] = [p for r in house.rooms.values() if r.storey == storey_id for p in r.outline_mm or ()]
+    for wall in house.walls.values():
+        if wall.storey == storey_id:
+            half = thickness_mm(wall) / 2
+            for x, y in (wall.from_mm, wall.to_mm):
+                points += [(x - half, y - half), (x + half, y + half)]
+    return points + [(s.position.x_mm, s.position.y_mm) for s in placed if s.position]
+
+
+def _fitted(points: Sequence[Xy], rows: int, *, width: float, height: float) -> tuple[int, View, Rect, Rect]:
+    """The legend beside the plan or beneath it, whichever lets the plan be larger."""
+    side = Rect(4, 4, width - LEGEND_WIDTH - 16, height - 34)
+    low = legend_height(rows, width=width)
+    beneath = Rect(4, 4, width - 4, height - 34 - low)
+    scale, view = _view(points, side)
+    if beneath.bottom > 150:
+        other, wide = _view(points, beneath)
+        if other < scale:
+            return other, wide, beneath, Rect(4, height - low, width, height)
+    return scale, view, side, Rect(width - LEGEND_WIDTH, 4, width, height)
+
+
+def _view(points: Sequence[Xy], field: Rect) -> tuple[int, View]:
+    xs, ys = [p[0] for p in points], [p[1] for p in points]
+    margin = 26.0
+    room = (field.right - field.left - 2 * margin, field.bottom - field.top - 2 * margin)
+    wide, high = max(max(xs) - min(xs), 1.0), max(max(ys) - min(ys), 1.0)
+    fits = (
+        s for s in _SCALES if wide * PX_PER_PAPER_MM <= room[0] * s and high * PX_PER_PAPER_MM <= room[1] * s
+    )
+    scale = next(fits, math.ceil(max(wide / room[0], high / room[1]) * PX_PER_PAPER_MM))
+    px = PX_PER_PAPER_MM / scale
+    left = field.left + margin + (room[0] - wide * px) / 2
+    return scale, View(min(xs), max(ys), px, left, field.top + margin + (room[1] - high * px) / 2)
+
+
+def _draw_spots(
+    canvas: Canvas, schedule: Schedule, storey_id: str, placed: Sequence[_Spot], view: View, field: Rect
+) -> list[str]:
+    """Symbols, then room names, then their labels; returns the ids whose label found no room."""
+    house = schedule.house
+    taken, swept = Taken(field), Taken(field)
+    at: dict[str, Xy] = {}
+    ways: dict[str, Xy] = {}
+    for spot in placed:
+        assert spot.position is not None
+        toward = ways[spot.id] = _toward(house.rooms[spot.room].outline_mm, spot.position)
+        at[spot.id] = _clear(view(spot.position.x_mm, spot.position.y_mm), toward, spot.symbol, taken)
+        draw_symbol(canvas, spot.symbol, at[spot.id], toward)
+        taken.take(footprint(spot.symbol, at[spot.id], toward))
+    for wall in house.walls.values():
+        if wall.storey == storey_id:
+            _take_wall(
+                taken, view(*wall.from_mm), view(*wall.to_mm), thickness_mm(wall) * view.px_per_mm / 2 + 2
+            )
+    for door in house.doors.values():
+        if house.walls[door.wall].storey == storey_id:
+            for x, y in swing(*(view(*p) for p in opening_ends(house.walls[door.wall], door))):
+                swept.take(Rect(x - 1, y - 1, x + 1, y + 1))
+    for room in house.rooms.values():
+        if room.storey == storey_id and room.outline_mm:
+            _draw_room_name(canvas, taken, room.name, [view(*p) for p in room.outline_mm])
+    labels = [
+        Label(
+            _middle(footprint(s.symbol, at[s.id], ways[s.id])),
+            s.lines,
+            strong=s.id in house.boxes,
+            toward=ways[s.id],
+            room=_own_room(at[s.id], [view(*p) for p in house.rooms[s.room].outline_mm or ()]),
+        )
+        for s in placed
+    ]
+    left_over = draw_labels(canvas, taken, swept, labels)
+    return [label.lines[0] for label in left_over]
+
+
+def _own_room(at: Xy, outline: Sequence[Xy]) -> tuple[Xy, ...]:
+    """The room as the label's home, unless the symbol itself stands outside it, as a porch light does."""
+    return tuple(outline) if inside(at, outline) else ()
+
+
+def _middle(r: Rect) -> Xy:
+    return (r.left + r.right) / 2, (r.top + r.bottom) / 2
+
+
+def _clear(at: Xy, toward: Xy, symbol: str, taken: Taken) -> Xy:
+    """Step aside along the wall where another symbol stands already."""
+    for n in range(40):
+        step = (n + 1) // 2 * (4 if n % 2 else -4)
+        beside = (at[0] - step * toward[1], at[1] + step * toward[0])
+        if taken.free(footprint(symbol, beside, toward)):
+            return beside
+    return at
+
+
+def _toward(outline: Sequence[Point] | None, position: Position) -> Xy:
+    """From the nearest wall into the room, as a unit vector on the sheet."""
+    sides = sides_of(outline or ())
+    if not sides:
+        return 0.0, -1.0
+    side = sides[nearest_side(sides, position)[0]]
+    (ax, ay), (bx, by) = side.left_mm, side.right_mm
+    # As one faces the wall, the room lies behind: to the right of left-to-right; y turns over.
+    return (by - ay) / side.length_mm, (bx - ax) / side.length_mm
+
+
+def _take_wall(taken: Taken, a: Xy, b: Xy, half: float) -> None:
+    steps = max(int(math.dist(a, b) / max(half, 4)), 1)
+    for n in range(steps + 1):
+        x, y = a[0] + (b[0] - a[0]) * n / steps, a[1] + (b[1] - a[1]) * n / steps
+        taken.take(Rect(x - half, y - half, x + half, y + half))
+
+
+def _draw_room_name(canvas: Canvas, taken: Taken, name: str, outline: Sequence[Xy]) -> None:
+    """In the middle of the room, or the nearest free line above or below."""
+    xs, ys = [p[0] for p in outline], [p[1] for p in outline]
+    lines = wrapped(name, width=max(max(xs) - min(xs) - 30, 60), size=TEXT)
+    wide, high = max(text_width(t) for t in lines), 14.0 * len(lines)
+    x, y = (min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2
+    for step in (0, 1, -1, 2, -2, 3, -3, 4, -4):
+        for aside in (0, 1, -1):
+            cx, cy = x + aside * (max(xs) - min(xs)) / 5, y + step * 13
+            spot = Rect(cx - wide / 2, cy - high / 2, cx + wide / 2, cy + high / 2)
+            if taken.free(spot):
+                break
+        else:
+            continue
+        break
+    taken.take(spot)
+    for n, line in enumerate(lines):
+        canvas.text(
+            ((spot.left + spot.right) / 2, spot.top + 11 + 14 * n),
+            line,
+            colour=canvas.palette.soft,
+            anchor="middle",
+            halo=True,
+        )

@@ -1,0 +1,40 @@
+"""Quantities in the words of the papers; what is not known is said, never left empty."""
+
+from typing import TypeVar
+
+from secondfix.assumptions import Assumption
+from secondfix.house import Fact
+from secondfix.terms import KNOWN_LABELS, Known
+
+T = TypeVar("T")
+
+NOT_KNOWN = "not known"
+
+
+def watts(milliwatts: int) -> str:
+    """Whole watts where they are, else one decimal."""
+    return f"{milliwatts / 1000:g} W"
+
+
+def known_value(fact: Fact[T] | None, words: str) -> str:
+    """``words``, with how it is known where that is weaker than seen; *not known* where absent."""
+    if fact is None:
+        return NOT_KNOWN
+    weak = fact.known in {Known.ASSUMED, Known.TOLD}
+    return f"{words} ({KNOWN_LABELS[fact.known]})" if weak else words
+
+
+def assumption_value(assumption: Assumption) -> str:
+    """``0.6`` for 600 ‰, else value and unit."""
+    return _with_unit(assumption.value, assumption.unit)
+
+
+def assumption_range(assumption: Assumption) -> str:
+    """``400 to 900 ‰``, or that there is none."""
+    if assumption.low == assumption.high:
+        return "taken as certain"
+    return f"{assumption.low} to {_with_unit(assumption.high, assumption.unit)}"
+
+
+def _with_unit(value: int, unit: str) -> str:
+    return f"{value} {unit}".replace("-", "−", 1).strip()

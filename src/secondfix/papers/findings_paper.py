@@ -1,0 +1,139 @@
+"""The findings paper: what was found, worst first; what to look at; which assumptions were leaned on."""
+
+from collections import Counter
+from collections.abc import Iterable, Sequence
+
+from secondfix.assumptions import Assumptions
+from secondfix.findings import Finding, Outcome, in_order, survey_list
+from secondfix.house import Schedule
+from secondfix.papers.blocks import Block, Sheet, column, heading, para, soft, strong, table
+from secondfix.papers.coverage import TextFault
+from secondfix.papers.drawing import SHAPE_WORDS, shape_of
+from secondfix.papers.figures import assumption_range, assumption_value
+from secondfix.papers.places import room_name, thing_words
+from secondfix.papers.setting import Setting
+from secondfix.papers.typeset import typeset
+from secondfix.papers.words import sentence
+
+
+def findings_pdf(
+    schedule: Schedule, findings: Iterable[Finding], assumptions: Assumptions, *, setting: Setting
+) -> bytes | list[TextFault]:
+    """Findings by severity, survey list and assumptions of one house as a PDF, or its unprintable texts.
+
+    Every finding stands with value, limit, source and remedy; what passes is counted per rule under the
+    words 'no fault found'. The same arguments give the same bytes.
+    """
+    answers = in_order(findings)
+    sheets = [
+        findings_sheet(schedule, answers, assumptions, "S1/01"),
+        survey_sheet(schedule, answers, "S1/02"),
+        assumptions_sheet(answers, assumptions, "S1/03"),
+    ]
+    return typeset(sheets, title="findings", house=schedule.house, setting=setting, landscape=False)
+
+
+def findings_sheet(
+    schedule: Schedule, answers: Sequence[Finding], assumptions: Assumptions, number: str
+) -> Sheet:
+    """Failures and cannot-tells in full, passes by the count."""
+    told = [f for f in answers if f.outcome is not Outcome.PASSES]
+    blocks: list[Block] = [para(_tally_words(answers), style="strong")]
+    shape = ""
+    for n, finding in enumerate(told, 1):
+        if shape_of(finding) != shape:
+            shape = shape_of(finding)
+            blocks.append(heading(SHAPE_WORDS[shape]))
+        blocks.append(_finding_block(schedule, assumptions, n, finding))
+    passed = Counter(f.rule for f in answers if f.outcome is Outcome.PASSES)
+    if passed:
+        blocks.append(heading(SHAPE_WORDS["passes"]))
+        blocks.append(
+            table(
+                [column("Rule", fr=2), column("Source", fr=3), column("Places", mm=20, align="right")],
+                [
+                    [rule, soft(_source_of(answers, rule)), str(count)]
+                    for rule, count in sorted(passed.items())
+                ],
+            )
+        )
+    says = "Worst first. Each with value, limit, source and remedy. A rule that finds nothing is not a word of safety."
+    return Sheet(number, "Findings", says, blocks)
+
+
+def survey_sheet(schedule: Schedule, answers: Sequence[Finding], number: str) -> Sheet:
+    """What to look at, place by place, the place with most to settle first."""
+    rows = []
+    last = ""
+    for line in survey_list(answers):
+        words = strong(thing_words(schedule.house, line.place)) if line.place != last else ""
+        last = line.place
+        rows.append([words, line.words, soft(", ".join(line.rules)), str(line.settles)])
+    columns = [
+        column("Place", fr=2.2),
+        column("Look", fr=3),
+        column("Rules that wait", fr=2.2),
+        column("Settles", mm=16, align="right"),
+    ]
+    says = "One look settles so many answers. The places at which most is open come first."
+    blocks = [table(columns, rows)] if rows else [para("Nothing waits for a look.")]
+    return Sheet(number, "Survey list", says, blocks)
+
+
+def assumptions_sheet(answers: Sequence[Finding], assumptions: Assumptions, number: str) -> Sheet:
+    """The assumptions that some answer leaned on, with value, range and source."""
+    leaned = sorted({name for f in answers for name in f.assumptions})
+    rows = [
+        [
+            soft(str(n)),
+            {"lines": [strong(a.means), soft(name)]},
+            assumption_value(a),
+            assumption_range(a),
+            a.source,
+            a.set_by,
+        ]
+        for n, (name, a) in enumerate(((name, assumptions[name]) for name in leaned), 1)
+    ]
+    columns = [
+        column("No.", mm=9),
+        column("Stands for", fr=3),
+        column("Value", mm=20),
+        column("Range", mm=26),
+        column("Source", fr=2),
+        column("Set by", mm=16),
+    ]
+    says = "No standard and no survey says these. An answer that would change within a range is told as cannot tell."
+    blocks = [table(columns, rows)] if rows else [para("No answer leaned on an assumption.")]
+    return Sheet(number, "Assumptions", says, blocks)
+
+
+def _finding_block(schedule: Schedule, assumptions: Assumptions, number: int, f: Finding) -> Block:
+    pairs = [
+        ("Value", f.value),
+        ("Limit", f.limit),
+        ("Remedy" if f.outcome is Outcome.FAILS else "Look", sentence(f.remedy)),
+        ("Source", f.source),
+        ("Concerns", ", ".join(thing_words(schedule.house, i) for i in f.also)),
+        ("Leans on", "; ".join(assumptions[name].means for name in f.assumptions)),
+    ]
+    return {
+        "kind": "finding",
+        "shape": shape_of(f),
+        "number": str(number),
+        "word": SHAPE_WORDS[shape_of(f)],
+        "place": f.place,
+        "room": room_name(schedule.house, f.place),
+        "rule": f.rule,
+        "says": f.says,
+        "pairs": [list(p) for p in pairs if p[1]],
+    }
+
+
+def _tally_words(answers: Sequence[Finding]) -> str:
+    counts = Counter(shape_of(f) for f in answers)
+    parts = [f"{counts[shape]} {words.lower()}" for shape, words in SHAPE_WORDS.items() if counts[shape]]
+    return ", ".join(parts) + "." if parts else "No question was asked."
+
+
+def _source_of(answers: Sequence[Finding], rule: str) -> str:
+    return "; ".join(sorted({f.source for f in answers if f.rule == rule and f.outcome is Outcome.PASSES}))

@@ -1,0 +1,47 @@
+"""The key ring page: only on request, always on a page apart, always last."""
+
+import io
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import segno
+
+from secondfix.papers.blocks import Sheet, cautions
+
+# ISO/IEC 18004: a quiet zone of four modules around the symbol.
+_QUIET_MODULES = 4
+_MODULE_PX = 3.2
+
+
+@dataclass(frozen=True, slots=True)
+class Key:
+    """One secret: its reference (``K07``), what it opens, the code as text; ``qr`` what a picture of it holds."""
+
+    ref: str
+    opens: str
+    code: str
+    qr: str = ""
+
+
+def key_ring_sheet(keys: Sequence[Key], number: str) -> Sheet:
+    """Every key with its code, and a QR picture where there is one to scan."""
+    pictures = {key.ref: qr_svg(key.qr) for key in keys if key.qr}
+    cards = [
+        {"ref": key.ref, "opens": key.opens, "code": key.code, "file": key.ref if key.qr else ""}
+        for key in keys
+    ]
+    blocks = [
+        cautions(
+            "Whoever holds this sheet can open the house.", ["Keep it apart from the pack. It is not copied."]
+        ),
+        {"kind": "keys", "cards": cards},
+    ]
+    return Sheet(number, "Key ring", "Codes and keys of the networks and devices.", blocks, pictures)
+
+
+def qr_svg(text: str) -> str:
+    """The QR symbol of a text (ISO/IEC 18004, level M at least) with its quiet zone, black on white."""
+    out = io.BytesIO()
+    symbol = segno.make_qr(text, error="m")
+    symbol.save(out, kind="svg", scale=_MODULE_PX, border=_QUIET_MODULES, light="#ffffff", xmldecl=False)
+    return out.getvalue().decode()

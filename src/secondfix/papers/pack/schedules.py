@@ -1,0 +1,159 @@
+"""The switch schedule and the scene schedule of a pack."""
+
+from collections.abc import Iterator
+
+from secondfix.house import Duty, Load, Row, Schedule
+from secondfix.papers.blocks import (
+    Block,
+    Cell,
+    Sheet,
+    column,
+    lines,
+    marked,
+    notes,
+    para,
+    soft,
+    strong,
+    table,
+)
+from secondfix.papers.duties import duty_words, rows_of_box
+from secondfix.papers.figures import NOT_KNOWN, known_value, watts
+from secondfix.papers.places import device_words, thing_words
+from secondfix.scenes import SceneSchedule, resolve, scene_schedule
+from secondfix.terms import KIND_LABELS, PURPOSES
+
+_SCENES_PER_TABLE = 6
+_SHAPES = {"refused": "danger", "conflict": "fault", "cannot tell": "cannot_tell"}
+
+
+def switch_schedule_sheet(schedule: Schedule, number: str) -> Sheet:
+    """Every gang of every box, and every output that stands elsewhere."""
+    rows = [_gang_cells(schedule, r) for box in schedule.house.boxes for r in rows_of_box(schedule, box)]
+    rows += list(_outputs(schedule))
+    columns = [
+        column("Gang", mm=17),
+        column("Room", fr=1.2),
+        column("Device", fr=1.9),
+        column("Load", fr=1.7),
+        column("Kind", fr=1.5),
+        column("Purpose", fr=1.2),
+        column("Power", mm=26),
+        column("Line", mm=21),
+        column("Neutral", mm=21),
+    ]
+    says = "Every gang, what it is for and what it feeds. Line and neutral name the circuit that each belongs to."
+    return Sheet(number, "Switch schedule", says, [table(columns, rows)])
+
+
+def _gang_cells(schedule: Schedule, r: Row) -> list[Cell]:
+    house = schedule.house
+    device: Cell = (
+        lines(f"{r.device_id} gang {r.channel}", soft(device_words(schedule, r.device_id)))
+        if r.device_id
+        else soft("no device chosen")
+    )
+    loaded = _load_cells(r.load) if r.load else [soft(""), "", ""]
+    name = duty_words(schedule, r)
+    words = lines(r.load_id or "", name) if r.gang.duty is Duty.FEEDS else soft(name)
+    return [
+        strong(r.id),
+        house.rooms[r.box.room].name,
+        device,
+        words,
+        *loaded,
+        known_value(r.gang.line, r.gang.line.value if r.gang.line else ""),
+        known_value(r.mount.neutral, r.mount.neutral.value if r.mount.neutral else ""),
+    ]
+
+
+def _outputs(schedule: Schedule) -> Iterator[list[Cell]]:
+    """Outputs of devices that stand at a place of their own."""
+    house = schedule.house
+    for device_id, channels in schedule.channels_of.items():
+        for c in channels:
+            if c.row is None and c.load_id:
+                load = house.loads[c.load_id]
+                place = house.places[c.place]
+                circuit = place.circuit
+                yield [
+                    strong(f"{device_id}.{c.number}"),
+                    house.rooms[place.room].name,
+                    lines(thing_words(house, c.place), soft(device_words(schedule, device_id))),
+                    lines(c.load_id, load.name),
+                    *_load_cells(load),
+                    known_value(circuit, circuit.value if circuit else ""),
+                    known_value(load.neutral, load.neutral.value if load.neutral else ""),
+                ]
+
+
+def _load_cells(load: Load) -> list[Cell]:
+    kind = known_value(load.kind, KIND_LABELS[load.kind.value] if load.kind else "")
+    purpose = PURPOSES[load.purpose].label if load.purpose else NOT_KNOWN
+    power = known_value(load.power_mw, watts(load.power_mw.value) if load.power_mw else "")
+    if load.count and load.power_mw:
+        power = f"{load.count.value} × {power}"
+    return [kind, purpose, power]
+
+
+def scene_schedule_sheet(schedule: Schedule, number: str) -> Sheet:
+    """Causes across, effects down, the ledger beneath; a note for every crossing that needs one."""
+    chart = scene_schedule(resolve(schedule))
+    blocks: list[Block] = []
+    for start in range(0, len(chart.columns), _SCENES_PER_TABLE):
+        blocks.append(_scene_table(schedule, chart, slice(start, start + _SCENES_PER_TABLE)))
+    if not blocks:
+        blocks = [para("The house has no scenes.")]
+    blocks.append(notes(_scene_notes(schedule, chart)))
+    says = (
+        "Causes across, effects down. A dot is a load that the scene does not touch, because no rule names it; "
+        "left alone is a load that a rule would reach and an exception or its purpose keeps out."
+    )
+    return Sheet(number, "Scene schedule", says, blocks)
+
+
+def _scene_table(schedule: Schedule, chart: SceneSchedule, part: slice) -> Block:
+    house = schedule.house
+    shown = chart.columns[part]
+    columns = [column("Room", fr=1.3), column("Effect on load", fr=2), column("Purpose", fr=1.5)]
+    columns += [column(c.name, fr=1.2) for c in shown]
+    starts: list[Cell] = [
+        lines(*(soft(s) for s in c.starts)) if c.starts else soft("no start") for c in shown
+    ]
+    rows: list[list[Cell]] = [[soft("Starts by"), "", "", *starts]]
+    last = ""
+    for load_id, cells in sorted(
+        chart.rows, key=lambda row: list(house.rooms).index(house.loads[row[0]].room)
+    ):
+        load = house.loads[load_id]
+        room = house.rooms[load.room].name
+        purpose = PURPOSES[load.purpose].label if load.purpose else NOT_KNOWN
+        effects = [_effect(cell.words) for cell in cells[part]]
+        rows.append(
+            [soft(room if load.room != last else ""), f"{load_id} {load.name}", soft(purpose), *effects]
+        )
+        last = load.room
+    ledger = [
+        f"{x.switched} + {x.left_alone} + {x.conflict} + {x.cannot_tell} = {x.loads}"
+        for x in (c.ledger for c in shown)
+    ]
+    rows.append(
+        [strong("Ledger"), soft("switched + left alone + conflict + cannot tell = all loads"), "", *ledger]
+    )
+    return table(columns, rows)
+
+
+def _effect(words: str) -> Cell:
+    if words in _SHAPES:
+        return marked(_SHAPES[words], words)
+    return strong(words) if words.startswith(("on", "off")) else soft(words)
+
+
+def _scene_notes(schedule: Schedule, chart: SceneSchedule) -> list[Block]:
+    out: list[Block] = []
+    for n, c in enumerate(chart.columns):
+        for load_id, cells in chart.rows:
+            if cells[n].noted:
+                head = f"{c.name} × {load_id} {schedule.house.loads[load_id].name}"
+                shape = _SHAPES.get(cells[n].words, "danger")
+                out.append({"shape": shape, "number": "", "head": head, "says": cells[n].why, "soft": ""})
+    return out

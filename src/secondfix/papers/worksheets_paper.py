@@ -1,0 +1,145 @@
+"""Worksheets: the order of work, then one sheet per device to stand before it with."""
+
+from secondfix.house import Schedule
+from secondfix.joining import ISOLATION, Walk, Worksheet, worksheets
+from secondfix.naming import names
+from secondfix.papers.blocks import (
+    Block,
+    Cell,
+    Sheet,
+    bullets,
+    cautions,
+    column,
+    fields,
+    heading,
+    lines,
+    para,
+    soft,
+    steps,
+    strong,
+    table,
+    tick_box,
+    write_on,
+)
+from secondfix.papers.cautions import cautions_sheet
+from secondfix.papers.coverage import TextFault
+from secondfix.papers.setting import Setting
+from secondfix.papers.typeset import typeset
+from secondfix.papers.words import sentence
+
+
+def worksheets_pdf(schedule: Schedule, walk: Walk, *, setting: Setting) -> bytes | list[TextFault]:
+    """Cautions, the order of work and a worksheet per device, in the walk's order, as a PDF.
+
+    Each worksheet has place, cautions, code to capture, procedure, the entries that must appear and how
+    to tell them apart, their names and purposes, what to try when nothing appears, and the function
+    test's rows. Codes themselves are never printed here. The same arguments give the same bytes.
+    """
+    sheets = [
+        cautions_sheet("S0/01"),
+        _order_sheet(walk, "S0/02"),
+        *(_worksheet(w) for w in worksheets(schedule, walk, names(schedule))),
+    ]
+    return typeset(sheets, title="worksheets", house=schedule.house, setting=setting, landscape=False)
+
+
+def _order_sheet(walk: Walk, number: str) -> Sheet:
+    rows: list[list[Cell]] = []
+    last = -1
+    for step in walk.steps:
+        stage = strong(str(step.stage)) if step.stage != last else ""
+        last = step.stage
+        marks = [soft(sentence(m.value)) for m in step.marks]
+        rows.append([stage, str(step.number), lines(step.words, *marks), tick_box()])
+    columns = [
+        column("Stage", mm=13),
+        column("Step", mm=11, align="right"),
+        column("Do", fr=1),
+        column("Done", mm=14, align="center"),
+    ]
+    apart = f" Positions not known: {', '.join(walk.unplaced)}." if walk.unplaced else ""
+    says = (
+        f"Every device after a parent that is joined and has power. Isolations: {walk.isolations}. "
+        f"Way between stops: about {walk.walked_mm / 1000:.0f} m.{apart}"
+    )
+    return Sheet(
+        number, "Order of work", says, [table(columns, rows)] if rows else [para("No device is chosen.")]
+    )
+
+
+def _worksheet(w: Worksheet) -> Sheet:
+    blocks: list[Block] = [
+        para(w.where, style="soft"),
+        fields([("Device", w.device_title), ("Worksheet", f"{w.number}, stage {w.stage}")]),
+        _cautions(w),
+    ]
+    if w.code:
+        blocks += [
+            heading("Capture before fitting"),
+            para(w.code.words),
+            fields([("Printed", w.code.printed_at), ("Key ring", w.code.key_ref or "")]),
+        ]
+    if w.removal:
+        blocks += [heading("First"), para(w.removal[0]), steps(w.removal[1:])]
+    blocks += [heading("Join"), *([para(" ".join(w.window))] if w.window else [])]
+    blocks += [steps(w.procedure, large=True), para(f"{w.through} {w.time}", style="small")]
+    blocks += [heading("Entries"), para(w.entries_words, style="strong"), _entries(w)]
+    if w.tell_apart:
+        blocks.append(bullets(w.tell_apart))
+    settings = [sentence(s) for s in (w.power_loss, *w.time_limits) if s]
+    blocks += [heading("Set"), bullets(settings)] if settings else []
+    blocks += _nothing(w)
+    blocks += [heading("Function test"), _tests(w)]
+    blocks.append(write_on(["Address", "Entries seen", "Date", "Initials"]))
+    return Sheet(f"S7/{w.number:02d}", w.place_title, "", blocks)
+
+
+def _cautions(w: Worksheet) -> Block:
+    """With mains in the box, the isolation leads; without it, what is left to mind."""
+    items = [c.words for c in w.cautions]
+    items += [f"{sentence(m.value)}" for m in w.marks]
+    if w.isolate:
+        return cautions(w.isolate, [ISOLATION[0].words, *items])
+    return cautions(
+        "No wall box is opened for this device. If one must be: isolate, lock off, prove dead.", items
+    )
+
+
+def _entries(w: Worksheet) -> Block:
+    rows: list[list[Cell]] = [
+        [
+            strong(e.label),
+            "" if e.endpoint is None else str(e.endpoint),
+            lines(strong(e.name), soft(e.note)) if e.note else strong(e.name),
+            e.purpose or soft("no purpose"),
+            tick_box(),
+        ]
+        for e in w.entries
+    ]
+    columns = [
+        column("Entry", mm=28),
+        column("Endpoint", mm=18),
+        column("Name to set", fr=2),
+        column("Purpose to set", fr=1.2),
+        column("Set", mm=11, align="center"),
+    ]
+    return table(columns, rows)
+
+
+def _nothing(w: Worksheet) -> list[Block]:
+    if not w.when_nothing:
+        return []
+    rows: list[list[Cell]] = [[t.seen, sentence(t.do)] for t in w.when_nothing]
+    return [heading("When nothing appears"), table([column("What is seen", fr=1), column("Try", fr=2)], rows)]
+
+
+def _tests(w: Worksheet) -> Block:
+    rows: list[list[Cell]] = [[strong(t.label), t.press, t.answer, tick_box(), tick_box()] for t in w.tests]
+    columns = [
+        column("Gang", mm=24),
+        column("Press", fr=1),
+        column("Must answer", fr=1.4),
+        column("Works", mm=14, align="center"),
+        column("Does not", mm=17, align="center"),
+    ]
+    return table(columns, rows, row_mm=8)
