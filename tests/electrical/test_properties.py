@@ -1,0 +1,139 @@
+"""On random houses: missing data is never a pass, and a worse house never looks better."""
+
+from copy import deepcopy
+from typing import Any
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from secondfix.electrical import RULES
+from secondfix.findings import Finding, Outcome, Severity
+from secondfix.house import read_house
+from tests.electrical.houses import Plain, houses
+from tests.electrical.reads import paths, reads, without
+from tests.electrical.sound import SOUND, answers
+from tests.example_house import as_bytes
+
+READS = reads()
+FIELDS = sorted(set().union(*READS.values()))
+GRAVE = {Severity.DANGER, Severity.FAULT}
+large = settings(suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
+
+
+def usable(plain: Plain) -> bool:
+    """Whether the reader takes it."""
+    return not isinstance(read_house(as_bytes(plain), where="any.json", models={}), list)
+
+
+def passed(findings: list[Finding]) -> set[tuple[str, str]]:
+    return {(f.rule, f.place) for f in findings if f.outcome is Outcome.PASSES}
+
+
+def failed(findings: list[Finding], rules: set[str]) -> set[tuple[str, str]]:
+    return {
+        (f.rule, f.place)
+        for f in findings
+        if f.rule in rules and f.outcome is Outcome.FAILS and f.severity in GRAVE
+    }
+
+
+def test_the_page_lists_what_every_rule_reads() -> None:
+    assert set(READS) == {rule.id for rule in RULES}
+    assert all(READS.values())
+
+
+@large
+@given(houses())
+def test_one_answer_per_rule_and_place(plain: Plain) -> None:
+    found = answers(plain)
+    assert len({(f.rule, f.place) for f in found}) == len(found)
+    assert found == answers(plain)
+
+
+@large
+@given(houses(), st.data())
+def test_a_field_taken_away_never_makes_a_pass(plain: Plain, data: st.DataObject) -> None:
+    every = [path for field in FIELDS for path in paths(plain, field)]
+    before = passed(answers(plain))
+    for path in data.draw(st.permutations(every))[:8]:
+        less = without(plain, path)
+        if usable(less):
+            assert passed(answers(less)) <= before, path
+
+
+@pytest.mark.parametrize("field", FIELDS)
+def test_each_field_taken_from_the_sound_house_makes_no_pass(field: str) -> None:
+    found = list(paths(SOUND, field))
+    assert found, "the sound house states every field that a rule reads"
+    before = passed(answers(SOUND))
+    for path in found:
+        less = without(SOUND, path)
+        if usable(less):
+            assert passed(answers(less)) <= before
+
+
+@large
+@given(houses(), st.data())
+def test_a_rule_does_not_hang_on_a_field_that_the_page_does_not_list(
+    plain: Plain, data: st.DataObject
+) -> None:
+    field = data.draw(st.sampled_from(FIELDS))
+    outcomes = {(f.rule, f.place): f.outcome for f in answers(plain)}
+    for path in list(paths(plain, field))[:4]:
+        less = without(plain, path)
+        if usable(less):
+            after = {(f.rule, f.place): f.outcome for f in answers(less)}
+            moved = {rule for rule, place in outcomes.keys() | after.keys()
+                     if outcomes.get((rule, place)) != after.get((rule, place))}  # fmt: skip
+            assert moved <= {rule for rule, fields in READS.items() if field in fields}
+
+
+def _assumed(at: Any, *, kept: bool) -> Any:
+    """The document with every surveyed fact assumed, or taken away."""
+    if isinstance(at, dict):
+        if "known" in at:
+            return {**at, "known": "assumed"}
+        out = {k: _assumed(v, kept=kept) for k, v in at.items()}
+        return {k: v for k, v in out.items() if kept or not (isinstance(v, dict) and "known" in v)}
+    return at
+
+
+@large
+@given(houses())
+def test_an_assumed_fact_is_an_absent_fact(plain: Plain) -> None:
+    assert answers(_assumed(plain, kept=True)) == answers(_assumed(plain, kept=False))
+
+
+@large
+@given(houses(), st.integers(1, 400), st.data())
+def test_more_load_never_mends_a_failure(plain: Plain, more_pct: int, data: st.DataObject) -> None:
+    limits = {"contact", "module_total", "inrush"}
+    heavier = deepcopy(plain)
+    for load in heavier["loads"].values():
+        for field, most in (("power_mw", 20_000_000), ("count", 500), ("inrush_peak_ma", 2_000_000)):
+            if field in load and data.draw(st.booleans()):
+                more = -(-load[field]["value"] * (100 + more_pct) // 100)
+                load[field] = {**load[field], "value": min(more, most)}
+    before, after = answers(plain), answers(heavier)
+    assert failed(before, limits) <= failed(after, limits)
+    assert {k for k in passed(after) if k[0] in limits} <= passed(before)
+
+
+@large
+@given(houses(), st.integers(1, 30))
+def test_less_depth_never_mends_a_failure(plain: Plain, less_mm: int) -> None:
+    shallower = deepcopy(plain)
+    for box in shallower["boxes"].values():
+        for field, least in (("depth_mm", 5), ("set_back_mm", 0)):
+            if field in box:
+                box[field] = {**box[field], "value": max(least, box[field]["value"] - less_mm)}
+    before, after = answers(plain), answers(shallower)
+    assert failed(before, {"depth"}) <= failed(after, {"depth"})
+    assert {k for k in passed(after) if k[0] == "depth"} <= passed(before)
+
+
+@large
+@given(houses())
+def test_random_houses_are_usable(plain: Plain) -> None:
+    assert usable(plain)
