@@ -7,7 +7,7 @@ import pytest
 from secondfix.assumptions import Override, default_assumptions
 from secondfix.catalogue import Model
 from secondfix.findings import Finding, Outcome, Severity
-from secondfix.house import Schedule
+from secondfix.house import House, Schedule, schedule
 from secondfix.joining import CONTROLLER, RULES, Links, check
 from tests.joining.houses import a_box, a_house, a_model, all_heard, battery_button, links, zigbee_relay
 
@@ -202,3 +202,42 @@ def test_a_luminaire_point_without_a_circuit_is_asked_for_it() -> None:
     )
     found = faults(house, {"N2": all_heard(["D1"])})
     assert [(f.rule, f.looks[0].field) for f in found] == [("circuit_known", "circuit")]
+
+
+@pytest.mark.parametrize(
+    "path",
+    [
+        ("boxes", "B2", "gangs", "1", "line"),
+        ("boxes", "B2", "mounts", "1", "neutral"),
+        ("boxes", "B2", "position"),
+        ("devices", "D2", "network"),
+        ("devices", "D2", "model"),
+        ("devices", "D2", "code_ref"),
+        ("models", "brindle-coot@1", "repeats"),
+        ("models", "brindle-coot@1", "removal_before_join"),
+        ("models", "brindle-coot@1", "reset"),
+        ("models", "brindle-coot@1", "code_printed_at"),
+    ],
+)
+@pytest.mark.parametrize("margin_db", [20.0, 5.0, None])
+def test_blanking_a_field_turns_no_other_answer_into_a_pass(
+    path: tuple[str, ...], margin_db: float | None
+) -> None:
+    coded = a_model(
+        name="coot", code="zwave_dsk", code_printed_at="inside", removal_before_join="always", reset=STEPS
+    )
+    heard = {"N1": links(["D1", "D2"], {(CONTROLLER, "D1"): 20.0, ("D1", "D2"): margin_db})}
+    whole = two(coded, code_ref="K07")
+    plain = whole.house.model_dump(mode="json", exclude_none=True)
+    plain["models"] = {k: m.model_dump(mode="json", exclude_none=True) for k, m in whole.models.items()}
+    *way, last = path
+    node = plain
+    for key in way:
+        node = node[key]
+    del node[last]
+    read = House.model_validate(plain)
+
+    def passing(house: Schedule) -> set[tuple[str, str]]:
+        return {(f.rule, f.place) for f in check(house, heard, DEFAULTS) if f.outcome is Outcome.PASSES}
+
+    assert passing(schedule(read, read.models)) <= passing(whole)

@@ -255,6 +255,17 @@ def large(count: int, circuits: int) -> tuple[Schedule, Links]:
     return a_house(MODELS, **house), {"N1": links(ids, {**near, (CONTROLLER, middle): 20.0})}
 
 
+def test_many_circuits_get_a_valid_order_with_few_further_isolations() -> None:
+    house, heard_ = large(64, 16)
+    found = walk(house, heard_, DEFAULTS)
+    seen: set[str | None] = {CONTROLLER}
+    for step in found.joins():
+        assert step.parent in seen
+        seen.add(step.device)
+    assert len(seen) == 65
+    assert 16 <= found.isolations <= 18
+
+
 def test_a_larger_house_gets_a_valid_order_near_the_least_that_its_grid_allows() -> None:
     house, heard_ = large(60, 6)
     found = walk(house, heard_, DEFAULTS)

@@ -2,6 +2,7 @@
 
 from secondfix.joining.cautions import GENERAL, ISOLATION, Caution, cautions_for
 from secondfix.joining.check import RULES, check
+from secondfix.joining.codes import Agreement, CodeReading, Kind, agree, read_code, shown
 from secondfix.joining.links import CONTROLLER, Links, NetworkLinks, links_of
 from secondfix.joining.order import walk
 from secondfix.joining.steps import Mark, StepKind, Walk, WalkStage, WalkStep, walk_as_json
@@ -9,14 +10,19 @@ from secondfix.joining.when_nothing import WHEN_NOTHING, Try
 from secondfix.joining.worksheet import CodeLine, EntryRow, FunctionTestRow, Worksheet
 from secondfix.joining.worksheets import worksheets
 
+CODE_KINDS: tuple[str, ...] = tuple(kind.value for kind in Kind if kind is not Kind.NOT_RECOGNISED)
+
 __all__ = [
+    "CODE_KINDS",
     "CONTROLLER",
     "GENERAL",
     "ISOLATION",
     "RULES",
     "WHEN_NOTHING",
+    "Agreement",
     "Caution",
     "CodeLine",
+    "CodeReading",
     "EntryRow",
     "FunctionTestRow",
     "Links",
@@ -28,9 +34,12 @@ __all__ = [
     "WalkStage",
     "WalkStep",
     "Worksheet",
+    "agree",
     "cautions_for",
     "check",
     "links_of",
+    "read_code",
+    "shown",
     "walk",
     "walk_as_json",
     "worksheets",
