@@ -28,16 +28,11 @@ def column(head: str, *, fr: float = 0, mm: float = 0, align: str = "left") -> B
 
 
 def table(
-    columns: Sequence[Block], rows: Iterable[Sequence[Cell]], *, row_mm: float = 0, says: str = ""
+    columns: Sequence[Block], rows: Iterable[Sequence[Cell]], *, row_mm: float = 0, dense: bool = False
 ) -> Block:
     """A table whose head stands again on each page. ``row_mm``: least height, for rows to write in."""
-    return {
-        "kind": "table",
-        "columns": list(columns),
-        "rows": [list(r) for r in rows],
-        "row_mm": row_mm,
-        "says": says,
-    }
+    body = [list(r) for r in rows]
+    return {"kind": "table", "columns": list(columns), "rows": body, "row_mm": row_mm, "dense": dense}
 
 
 def strong(words: str) -> Cell:

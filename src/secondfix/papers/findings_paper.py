@@ -57,7 +57,7 @@ def findings_sheet(
                 ],
             )
         )
-    says = "Worst first. Each with value, limit, source and remedy. A rule that finds nothing is not a word of safety."
+    says = "Worst first, each with value, limit, source and remedy. No fault found does not mean safe."
     return Sheet(number, "Findings", says, blocks)
 
 
@@ -102,7 +102,9 @@ def assumptions_sheet(answers: Sequence[Finding], assumptions: Assumptions, numb
         column("Source", fr=2),
         column("Set by", mm=16),
     ]
-    says = "No standard and no survey says these. An answer that would change within a range is told as cannot tell."
+    says = (
+        "No standard and no survey says these. Where an answer would change within a range it is cannot tell."
+    )
     blocks = [table(columns, rows)] if rows else [para("No answer leaned on an assumption.")]
     return Sheet(number, "Assumptions", says, blocks)
 

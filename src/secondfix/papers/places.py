@@ -5,7 +5,7 @@ from secondfix.house import House, Schedule
 
 def room_name(house: House, thing: str) -> str:
     """The room of a box, gang, place, load or device; empty for what stands in none."""
-    head = thing.split(".")[0]
+    head = thing.split(".", maxsplit=1)[0]
     if head in house.rooms:
         return house.rooms[head].name
     device = house.devices.get(head)
@@ -19,7 +19,7 @@ def room_name(house: House, thing: str) -> str:
 
 def thing_words(house: House, thing: str) -> str:
     """``B07.2 Dining room``; ``L05 Cove, Dining room``; the id alone for what has no room."""
-    head = thing.split(".")[0]
+    head = thing.split(".", maxsplit=1)[0]
     named = (house.loads, house.circuits, house.networks, house.scenes, house.storeys)
     name = next((kind[head].name for kind in named if head in kind), "")
     return f"{thing} {', '.join(w for w in (name, room_name(house, thing)) if w)}".strip()

@@ -15,8 +15,6 @@ from secondfix.papers.palette import PRINT
 from secondfix.papers.setting import BLOCK_MM, FRAME_LEFT_MM, FRAME_MM, INSET_MM, Setting, is_nec
 
 _TEMPLATES = ("paper.typ", "frame.typ", "blocks.typ", "marks.typ")
-# PDF/UA-1 (ISO 14289-1): tagged, with title, language and words for every picture; PDF/A-2a to keep.
-_STANDARDS = ["ua-1", "a-2a"]
 
 
 def typeset(
@@ -48,7 +46,8 @@ def _compiled(root: Path, setting: Setting) -> bytes:
         font_paths=[str(font_folder()), *(str(f) for f in setting.extra_fonts)],
         ignore_system_fonts=True,
         format="pdf",
-        pdf_standards=_STANDARDS,
+        # PDF/UA-1 (ISO 14289-1): tagged, title, language, words for every picture; PDF/A-2a: to be kept.
+        pdf_standards=["ua-1", "a-2a"],
     )
     assert isinstance(made, bytes)
     return made

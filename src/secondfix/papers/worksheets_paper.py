@@ -1,5 +1,7 @@
 """Worksheets: the order of work, then one sheet per device to stand before it with."""
 
+from collections.abc import Sequence
+
 from secondfix.house import Schedule
 from secondfix.joining import ISOLATION, Walk, Worksheet, worksheets
 from secondfix.naming import names
@@ -10,7 +12,6 @@ from secondfix.papers.blocks import (
     bullets,
     cautions,
     column,
-    fields,
     heading,
     lines,
     para,
@@ -70,17 +71,13 @@ def _order_sheet(walk: Walk, number: str) -> Sheet:
 def _worksheet(w: Worksheet) -> Sheet:
     blocks: list[Block] = [
         para(w.where, style="soft"),
-        fields([("Device", w.device_title), ("Worksheet", f"{w.number}, stage {w.stage}")]),
+        para(f"{w.device_title}. Worksheet {w.number}, stage {w.stage}."),
         _cautions(w),
     ]
     if w.code:
-        blocks += [
-            heading("Capture before fitting"),
-            para(w.code.words),
-            fields([("Printed", w.code.printed_at), ("Key ring", w.code.key_ref or "")]),
-        ]
+        blocks += [heading("Capture before fitting"), para(f"{w.code.words} Printed: {w.code.printed_at}.")]
     if w.removal:
-        blocks += [heading("First"), para(w.removal[0]), steps(w.removal[1:])]
+        blocks += [heading("First"), *_removal(w.removal)]
     blocks += [heading("Join"), *([para(" ".join(w.window))] if w.window else [])]
     blocks += [steps(w.procedure, large=True), para(f"{w.through} {w.time}", style="small")]
     blocks += [heading("Entries"), para(w.entries_words, style="strong"), _entries(w)]
@@ -88,10 +85,23 @@ def _worksheet(w: Worksheet) -> Sheet:
         blocks.append(bullets(w.tell_apart))
     settings = [sentence(s) for s in (w.power_loss, *w.time_limits) if s]
     blocks += [heading("Set"), bullets(settings)] if settings else []
-    blocks += _nothing(w)
     blocks += [heading("Function test"), _tests(w)]
     blocks.append(write_on(["Address", "Entries seen", "Date", "Initials"]))
+    blocks += _nothing(w)
     return Sheet(f"S7/{w.number:02d}", w.place_title, "", blocks)
+
+
+def _removal(sentences: Sequence[str]) -> list[Block]:
+    """Sentences that end in a colon or speak for all lead; the steps between them are numbered afresh."""
+    blocks: list[Block] = [para(sentences[0])]
+    run: list[str] = []
+    for words in sentences[1:]:
+        if words.endswith(":"):
+            blocks += [steps(run), para(words)]
+            run = []
+        else:
+            run.append(words)
+    return [*blocks, steps(run)]
 
 
 def _cautions(w: Worksheet) -> Block:
@@ -130,7 +140,10 @@ def _nothing(w: Worksheet) -> list[Block]:
     if not w.when_nothing:
         return []
     rows: list[list[Cell]] = [[t.seen, sentence(t.do)] for t in w.when_nothing]
-    return [heading("When nothing appears"), table([column("What is seen", fr=1), column("Try", fr=2)], rows)]
+    return [
+        heading("When nothing appears"),
+        table([column("What is seen", fr=1), column("Try", fr=2)], rows, dense=True),
+    ]
 
 
 def _tests(w: Worksheet) -> Block:

@@ -1,7 +1,7 @@
 """Plans and room elevations as SVG."""
 
 from secondfix.papers.drawing.elevation import Drawing, draw_elevations, elevations_svg
-from secondfix.papers.drawing.keynotes import SHAPE_WORDS, Keynote, keynotes_for, shape_of
+from secondfix.papers.drawing.keynotes import SHAPE_WORDS, Keynote, keynotes_for, notes_height, shape_of
 from secondfix.papers.drawing.plan import draw_plan, plan_svg
 
 __all__ = [
@@ -12,6 +12,7 @@ __all__ = [
     "draw_plan",
     "elevations_svg",
     "keynotes_for",
+    "notes_height",
     "plan_svg",
     "shape_of",
 ]

@@ -149,8 +149,8 @@ class Canvas:
         """The whole picture, with a name and a description for those who do not see it."""
         w, h = figure(width), figure(height)
         head = (
-            f'<svg xmlns="http://www.w3.org/2000/svg" width="{w}" height="{h}" viewBox="0 0 {w} {h}" role="img" '
-            f'font-family="{FAMILY}, sans-serif" stroke-linejoin="round">'
+            f'<svg xmlns="http://www.w3.org/2000/svg" width="{w}" height="{h}" viewBox="0 0 {w} {h}" '
+            f'role="img" font-family="{FAMILY}, sans-serif" stroke-linejoin="round">'
             f"<title>{escape(title)}</title><desc>{escape(says)}</desc>"
         )
         return "\n".join([head, *self.parts, "</svg>", ""])

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from secondfix.findings import Finding, Outcome, Severity, in_order
 from secondfix.house import House
 from secondfix.papers.drawing.canvas import Canvas, Xy, text_width, wrapped
-from secondfix.papers.palette import LABEL, TEXT
+from secondfix.papers.palette import DAY, LABEL, TEXT
 from secondfix.papers.words import sentence
 
 SHAPE_WORDS = {
@@ -92,6 +92,11 @@ def draw_mark(canvas: Canvas, at: Xy, note: Keynote) -> None:
             f"M{x - half:.2f} {y - 8:.2f}h{2 * half:.2f}v16h{-2 * half:.2f}z", weight=1.2, fill=p.paper
         )
         canvas.text((x, y + 3.7), words, size=LABEL, strong=True, anchor="middle")
+
+
+def notes_height(notes: Sequence[Keynote], *, width: float) -> float:
+    """How much the words of the notes need beneath a drawing."""
+    return draw_notes(Canvas(DAY), notes, top=0.0, left=0.0, width=width) if notes else 0.0
 
 
 def draw_notes(canvas: Canvas, notes: Sequence[Keynote], *, top: float, left: float, width: float) -> float:

@@ -98,7 +98,7 @@ def _within(r: Rect, outline: Sequence[Xy]) -> bool:
 
 
 def _spots(label: Label) -> Iterator[tuple[Rect, float]]:
-    """Candidate boxes around a point with their distance, nearest first, and first on the side where the room lies."""
+    """Candidate boxes around a point with their distance: nearest first, and first towards the room."""
     x, y = label.at
     wide = max(text_width(t, LABEL, strong=label.strong) for t in label.lines)
     high = 12.0 * len(label.lines)

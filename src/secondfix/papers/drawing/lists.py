@@ -28,7 +28,7 @@ def button_lists(schedule: Schedule, plates: Sequence[Plate], *, top: float) -> 
     goes beneath it, so its line passes to the left of what stands above.
     """
     done: list[ButtonList] = []
-    for plate in sorted((p for p in plates if p.rows is not None), key=lambda p: (-p.body.left, p.y)):
+    for plate in sorted(plates, key=lambda p: (-p.body.left, p.y)):
         lines = _lines(schedule, plate)
         wide = max([NUMBER_WIDTH + text_width(w) for _, w in lines] + [text_width(plate.id, strong=True)])
         high = LINE * (len(lines) + 1)
@@ -50,7 +50,7 @@ def _blocked(at: Rect, done: Sequence[ButtonList], top: float) -> bool:
 
 def _lines(schedule: Schedule, plate: Plate) -> list[tuple[str, str]]:
     out: list[tuple[str, str]] = []
-    for row in plate.rows or ():
+    for row in plate.rows:
         number = row.gang_no
         for words in button_lines(schedule, row):
             for line in wrapped(words, width=LIST_WIDTH):

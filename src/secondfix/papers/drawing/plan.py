@@ -196,7 +196,7 @@ def _fitted(points: Sequence[Xy], rows: int, *, width: float, height: float) -> 
 
 def _view(points: Sequence[Xy], field: Rect) -> tuple[int, View]:
     xs, ys = [p[0] for p in points], [p[1] for p in points]
-    margin = 26.0
+    margin = 20.0
     room = (field.right - field.left - 2 * margin, field.bottom - field.top - 2 * margin)
     wide, high = max(max(xs) - min(xs), 1.0), max(max(ys) - min(ys), 1.0)
     fits = (

@@ -4,41 +4,36 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from secondfix.house import Row
-from secondfix.papers.drawing.canvas import Canvas, Rect, text_width, wrapped
+from secondfix.papers.drawing.canvas import Canvas, Rect, text_width
 from secondfix.papers.drawing.keynotes import MARK_HEIGHT, MARK_WIDTH, Keynote, draw_mark
-from secondfix.papers.drawing.symbols import draw_symbol
-from secondfix.papers.palette import FITTING, LABEL, LEADER, PLATE, TEXT
+from secondfix.papers.palette import LABEL, LEADER, PLATE, TEXT
 
-BUTTON, PLATE_HEIGHT, FITTING_SIZE = 16.0, 34.0, 12.0
-_LABEL_WIDTH = 120.0
+BUTTON, PLATE_HEIGHT = 16.0, 34.0
 
 
 @dataclass(frozen=True, slots=True)
 class Plate:
-    """A box or a fitting on the wall. ``x``, ``y`` is its true centre, ``shift`` how far it stands aside."""
+    """A box on the wall. ``x``, ``y`` is its true centre, ``shift`` how far it stands aside."""
 
     id: str
-    label: tuple[str, ...]
     x: float
     y: float
-    rows: tuple[Row, ...] | None
+    rows: tuple[Row, ...]
     notes: tuple[Keynote, ...] = ()
     far: bool = False
-    lamp: bool = False
     bounds: tuple[float, float] = (0.0, 1e6)
     shift: float = 0.0
 
     @property
     def body(self) -> Rect:
         """The plate itself."""
-        wide = FITTING_SIZE if self.rows is None else 8 + BUTTON * max(1, len(self.rows))
-        high = FITTING_SIZE if self.rows is None else PLATE_HEIGHT
+        wide = 8 + BUTTON * max(1, len(self.rows))
         x = self.x + self.shift
-        return Rect(x - wide / 2, self.y - high / 2, x + wide / 2, self.y + high / 2)
+        return Rect(x - wide / 2, self.y - PLATE_HEIGHT / 2, x + wide / 2, self.y + PLATE_HEIGHT / 2)
 
     @property
     def _half_label(self) -> float:
-        return max(text_width(t, TEXT, strong=True) for t in self.label) / 2
+        return text_width(self.id, TEXT, strong=True) / 2
 
     @property
     def label_at(self) -> float:
@@ -55,39 +50,49 @@ class Plate:
         marks = MARK_WIDTH * ((len(self.notes) + 1) // 2) + (4 if self.notes else 0)
         return Rect(
             min(body.left, middle - half),
-            body.top - 5 - 13 * len(self.label),
+            body.top - 18,
             max(body.right + marks, middle + half),
             max(body.bottom, self.y + (MARK_HEIGHT if len(self.notes) > 1 else 0)),
         )
 
 
-def fitting_label(words: str) -> tuple[str, ...]:
-    """The label of a fitting, in lines."""
-    return tuple(wrapped(words, width=_LABEL_WIDTH, size=LABEL))
-
-
-def set_apart(plates: Sequence[Plate], *, left: float, right: float) -> list[Plate]:
+def set_apart(plates: Sequence[Plate], holes: Sequence[Rect], *, left: float, right: float) -> list[Plate]:
     """The plates with the least sideways shift that keeps them, labels and marks apart.
 
-    Heights are never touched. Where a wall is too short for its plates they reach past its end.
+    Being larger than scale, a plate beside a door or window is moved off it too. Heights are never
+    touched. Where a wall is too short for its plates they reach past its end.
     """
     done: list[Plate] = []
     for plate in sorted(plates, key=lambda p: (p.x, p.y, p.id)):
         free = [
             replace(plate, shift=s)
-            for s in _shifts(plate, done, left=left, right=right)
+            for s in _shifts(plate, done, holes, left=left, right=right)
             if not any(replace(plate, shift=s).footprint.meets(d.footprint, 3) for d in done)
         ]
-        done.append(min(free, key=lambda p: (_outside(p, left, right), _swapped(p, done), abs(p.shift))))
+        done.append(
+            min(
+                free,
+                key=lambda p: (_outside(p, left, right), _swapped(p, done), _over(p, holes), abs(p.shift)),
+            )
+        )
     return done
 
 
-def _shifts(plate: Plate, done: Sequence[Plate], *, left: float, right: float) -> list[float]:
+def _shifts(
+    plate: Plate, done: Sequence[Plate], holes: Sequence[Rect], *, left: float, right: float
+) -> list[float]:
     own = plate.footprint
     beside = [s for d in done for s in (d.footprint.right - own.left + 4, d.footprint.left - own.right - 4)]
+    body = plate.body
+    beside += [s for h in holes for s in (h.right - body.left + 4, h.left - body.right - 4)]
     steps = [s for n in range(1, 30) for s in (6.0 * n, -6.0 * n)]
     past_all = max((d.footprint.right for d in done), default=0.0) + own.right - own.left - plate.x
     return [0.0, left - own.left + 3, right - own.right - 3, *beside, *steps, max(past_all, 0.0) + 400]
+
+
+def _over(plate: Plate, holes: Sequence[Rect]) -> bool:
+    """Whether it covers a door or window on which it does not truly hang."""
+    return any(plate.body.meets(h, 3) and not h.left < plate.x < h.right for h in holes)
 
 
 def _swapped(plate: Plate, done: Sequence[Plate]) -> bool:
@@ -101,24 +106,17 @@ def _outside(plate: Plate, left: float, right: float) -> float:
 
 
 def draw_plate(canvas: Canvas, plate: Plate) -> None:
-    """The plate with its gang numbers, its name above, its marks, and a tick where it was moved aside."""
-    p = canvas.palette
+    """The plate with its gang numbers, its name above, its marks; a bracket beneath where it was moved aside."""
     body = plate.body
     if abs(plate.shift) > 2:
-        # A bracket beneath: one foot at the true place, the other at the plate.
+        # One foot of the bracket at the true place, the other at the plate.
         canvas.path(
-            f"M{plate.x:.2f} {body.bottom:.2f}v5H{plate.x + plate.shift:.2f}v-5", weight=LEADER, colour=p.soft
+            f"M{plate.x:.2f} {body.bottom:.2f}v5H{plate.x + plate.shift:.2f}v-5",
+            weight=LEADER,
+            colour=canvas.palette.soft,
         )
-    boxed = plate.rows is not None
-    for n, line in enumerate(reversed(plate.label)):
-        at = (plate.label_at, body.top - 5 - 13 * n)
-        canvas.text(at, line, size=TEXT if boxed else LABEL, strong=boxed, anchor="middle", halo=True)
-    if plate.lamp:
-        draw_symbol(canvas, "luminaire", (plate.x + plate.shift, plate.y))
-    elif not boxed:
-        canvas.rect(body, weight=FITTING, fill=p.paper)
-    else:
-        _draw_buttons(canvas, plate)
+    canvas.text((plate.label_at, body.top - 5), plate.id, strong=True, anchor="middle", halo=True)
+    _draw_buttons(canvas, plate)
     for n, note in enumerate(plate.notes):
         column, row = divmod(n, 2)
         down = 0.0 if len(plate.notes) == 1 else (row * 2 - 1) * (MARK_HEIGHT / 2 + 1)
@@ -128,7 +126,7 @@ def draw_plate(canvas: Canvas, plate: Plate) -> None:
 def _draw_buttons(canvas: Canvas, plate: Plate) -> None:
     p, body = canvas.palette, plate.body
     canvas.rect(body, weight=PLATE, fill=p.paper, round_=2.5, dash="4 2.5" if plate.far else "")
-    for n, row in enumerate(plate.rows or ()):
+    for n, row in enumerate(plate.rows):
         left = body.left + 4 + BUTTON * n
         button = Rect(left + 1, body.top + 5, left + BUTTON - 1, body.bottom - 5)
         canvas.rect(button, weight=LEADER, colour=p.line, round_=1.5)

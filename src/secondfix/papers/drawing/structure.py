@@ -56,12 +56,12 @@ def thickness_mm(wall: Wall) -> int:
 
 def draw_hatches(canvas: Canvas) -> None:
     """The two hatches, in the sheet's own grid so that joined walls share their lines."""
-    line = canvas.palette.line
     gaps: tuple[tuple[str, int, float], ...] = (("masonry", 45, 4.5), ("light", 0, 7.0))
     for name, turn, gap in gaps:
+        stroke = f'<path d="M0 0V{gap}" stroke="{canvas.palette.line}" stroke-width="0.7"/>'
         canvas.parts.append(
             f'<pattern id="{name}" width="{gap}" height="{gap}" patternUnits="userSpaceOnUse" '
-            f'patternTransform="rotate({turn})"><path d="M0 0V{gap}" stroke="{line}" stroke-width="0.7"/></pattern>'
+            f'patternTransform="rotate({turn})">{stroke}</pattern>'
         )
 
 
@@ -87,9 +87,13 @@ def _body(wall: Wall, walls: list[Wall]) -> list[Xy]:
     half = thickness_mm(wall) / 2
     near = _run_on(wall.from_mm, (-ux, -uy), wall, walls)
     far = _run_on(wall.to_mm, (ux, uy), wall, walls)
-    ax, ay, bx, by = ax - ux * near, ay - uy * near, bx + ux * far, by + uy * far
-    sx, sy = -uy * half, ux * half
-    return [(ax + sx, ay + sy), (bx + sx, by + sy), (bx - sx, by - sy), (ax - sx, ay - sy)]
+    start, end = (ax - ux * near, ay - uy * near), (bx + ux * far, by + uy * far)
+    return _band(start, end, -uy * half, ux * half)
+
+
+def _band(a: Xy, b: Xy, sx: float, sy: float) -> list[Xy]:
+    """The four corners of a line from ``a`` to ``b`` given its body on both sides."""
+    return [(a[0] + sx, a[1] + sy), (b[0] + sx, b[1] + sy), (b[0] - sx, b[1] - sy), (a[0] - sx, a[1] - sy)]
 
 
 def _run_on(end: Xy, outward: Xy, wall: Wall, walls: list[Wall]) -> float:
@@ -113,7 +117,7 @@ def _foot(point: Xy, wall: Wall) -> Xy:
 
 
 def draw_openings(canvas: Canvas, house: House, storey_id: str, view: View) -> None:
-    """Doors with leaf and arc (the hung side is not surveyed: drawn at the wall's start), windows with glass."""
+    """Doors with leaf and arc, drawn as hung at the wall's start (it is not surveyed); windows with glass."""
     kinds: tuple[tuple[dict[str, Opening], Callable[[Canvas, View, Wall, Opening], None]], ...] = (
         (house.doors, _draw_door),
         (house.windows, _draw_window),

@@ -110,7 +110,8 @@ def _fan(canvas: Canvas, at: Xy, toward: Xy) -> None:
     x, y = at
     canvas.circle(at, 6.5, fill=canvas.palette.paper)
     canvas.path(
-        f"M{x:.2f} {y:.2f}c2 -3.4 4.2 -3.4 4.8 0c-.6 3.4 -2.8 3.4 -4.8 0c-2 -3.4 -4.2 -3.4 -4.8 0c.6 3.4 2.8 3.4 4.8 0z"
+        f"M{x:.2f} {y:.2f}c2 -3.4 4.2 -3.4 4.8 0c-.6 3.4 -2.8 3.4 -4.8 0"
+        "c-2 -3.4 -4.2 -3.4 -4.8 0c.6 3.4 2.8 3.4 4.8 0z"
     )
 
 

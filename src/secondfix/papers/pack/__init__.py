@@ -8,7 +8,15 @@ from secondfix.house import House, Schedule
 from secondfix.papers.blocks import Block, Sheet, column, cover, notes, para, picture, soft, strong, table
 from secondfix.papers.cautions import cautions_sheet
 from secondfix.papers.coverage import TextFault
-from secondfix.papers.drawing import SHAPE_WORDS, Keynote, draw_elevations, draw_plan, keynotes_for, shape_of
+from secondfix.papers.drawing import (
+    SHAPE_WORDS,
+    Keynote,
+    draw_elevations,
+    draw_plan,
+    keynotes_for,
+    notes_height,
+    shape_of,
+)
 from secondfix.papers.findings_paper import assumptions_sheet
 from secondfix.papers.pack.forms import failing_sheet, function_test_sheet
 from secondfix.papers.pack.key_ring import Key, key_ring_sheet
@@ -65,7 +73,7 @@ def pack_sheets(
         _snag_sheet(schedule, answers, "S1/01"),
         assumptions_sheet(answers, assumptions, "S1/02"),
         *_plans(schedule, wide, high),
-        *_elevations(schedule, answers, wide),
+        *_elevations(schedule, answers, wide, high),
         switch_schedule_sheet(schedule, "S4/01"),
         networks_sheet(schedule, "S5/01"),
         names_sheet(schedule, "S5/02"),
@@ -141,7 +149,7 @@ def _plans(schedule: Schedule, wide: float, high: float) -> list[Sheet]:
     return out
 
 
-def _elevations(schedule: Schedule, answers: Sequence[Finding], wide: float) -> list[Sheet]:
+def _elevations(schedule: Schedule, answers: Sequence[Finding], wide: float, high: float) -> list[Sheet]:
     """A sheet for every room that has boxes or findings."""
     house = schedule.house
     with_boxes = {b.room for b in house.boxes.values()}
@@ -149,7 +157,10 @@ def _elevations(schedule: Schedule, answers: Sequence[Finding], wide: float) -> 
     for room_id, room in house.rooms.items():
         own = keynotes_for(house, answers, room_id)
         if room_id in with_boxes or own:
-            drawn = draw_elevations(schedule, room_id, own, palette=PRINT, width=wide, words=False)
+            left = high - _HEAD_MM * _PX_PER_MM - notes_height(own, width=wide)
+            drawn = draw_elevations(
+                schedule, room_id, own, palette=PRINT, width=wide, words=False, height=left
+            )
             title = f"{room.name}, elevations"
             blocks = [
                 picture("walls", title, width=drawn.width, height=drawn.height),

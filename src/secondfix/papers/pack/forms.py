@@ -13,14 +13,15 @@ from secondfix.papers.blocks import (
     steps,
     strong,
     table,
+    tick_box,
+    write_on,
 )
-from secondfix.papers.blocks import tick_box, write_on
 from secondfix.papers.duties import duty_words, rows_of_box, scene_presses
 from secondfix.papers.places import thing_words
 from secondfix.scenes import resolve
 from secondfix.terms import PROTOCOLS
 
-_ROW_MM = 9.5
+_ROW_MM = 8.5
 
 
 def function_test_sheet(schedule: Schedule, number: str) -> Sheet:
@@ -71,36 +72,37 @@ def _asked(schedule: Schedule, r: Row) -> tuple[Cell, Cell]:
     return "press on, press off", lines(f"{duty_words(schedule, r)}, and nothing else", *also)
 
 
+_FAILING = (
+    "Look up the box in the room elevations and the switch schedule: its gangs, loads and circuits.",
+    "See first whether the supply is there: the breaker of its circuit, then the other gangs of the box.",
+    "See whether the loads still work from another place, and which scenes use them (scene schedule).",
+    "Choose a switch with as many gangs, rated for the same kinds of load, with the same need of a neutral, "
+    "and no deeper behind the plate than the box allows. Run the check again with it in the house.",
+    "Ask about every use that the house does not own before the old device leaves its network.",
+    "Take the old device off its network{removing}. If it no longer answers, remove it in the controller "
+    "as failed.",
+    "Isolate, lock off, prove dead. Write down which conductor sat on which terminal. Fit the new switch.",
+    "Energise, join the new device, and set the name and purpose of each entry exactly as the sheet of names "
+    "has them.",
+    "Put the scenes and the listed uses back onto the new entries.",
+    "Carry out the function test of every gang of the box and of every scene that uses it.",
+    "Enter the swap in the journal: old address, new address, date, who.",
+)
+_BEFORE = (
+    "Isolate, lock off, prove dead before the plate comes off. A press on a button or a scene is no isolation.",
+    "A licensed person does it; local code decides who that is and what must be notified.",
+)
+
+
 def failing_sheet(schedule: Schedule, number: str) -> Sheet:
     """What to do when a switch fails, years later; the uses that others own are listed to ask about."""
     house = schedule.house
     used = {n.protocol for n in house.networks.values()}
-    removing = "; ".join(f"{p.label}: {p.remove}" for k, p in PROTOCOLS.items() if k in used)
+    verbs = "; ".join(f"{p.label}: {p.remove}" for k, p in PROTOCOLS.items() if k in used)
+    removing = f" ({verbs})" if verbs else ""
     blocks: list[Block] = [
-        cautions(
-            "Work on mains can kill.",
-            [
-                "Isolate, lock off, prove dead before the plate comes off. A press on a button or a scene is not isolation.",
-                "A licensed person does it; local code decides who that is and what must be notified.",
-            ],
-        ),
-        steps(
-            [
-                "Look up the box in the room elevations and in the switch schedule: which gangs, loads and circuits it has.",
-                "See first whether the supply is there: the breaker of its circuit, then the other gangs of the box.",
-                "See whether the loads still work from another place, and which scenes use them (scene schedule).",
-                "Choose a switch with as many gangs, ratings for the same kinds of load, the same need of a neutral, "
-                "and no deeper behind the plate than the box allows. Run the check again with it in the house.",
-                "Ask about every use listed below before the old device leaves its network.",
-                f"Take the old device off its network{f' ({removing})' if removing else ''}. "
-                "If it no longer answers, remove it in the controller as failed.",
-                "Isolate, lock off, prove dead. Write down which conductor sat on which terminal. Fit the new switch.",
-                "Energise, join the new device, and set each entry's name and purpose exactly as the sheet of names has them.",
-                "Put the scenes and the listed uses back onto the new entries.",
-                "Carry out the function test of every gang of the box and of every scene that uses it.",
-                "Enter the swap in the journal: old address, new address, date, who.",
-            ]
-        ),
+        cautions("Work on mains can kill.", _BEFORE),
+        steps([words.replace("{removing}", removing) for words in _FAILING]),
     ]
     if house.outside_uses:
         rows: list[list[Cell]] = [

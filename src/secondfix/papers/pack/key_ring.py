@@ -15,7 +15,7 @@ _MODULE_PX = 3.2
 
 @dataclass(frozen=True, slots=True)
 class Key:
-    """One secret: its reference (``K07``), what it opens, the code as text; ``qr`` what a picture of it holds."""
+    """One secret: reference (``K07``), what it opens, the code as text, what its picture holds."""
 
     ref: str
     opens: str

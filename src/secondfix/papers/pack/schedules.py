@@ -22,7 +22,7 @@ from secondfix.papers.places import device_words, thing_words
 from secondfix.scenes import SceneSchedule, resolve, scene_schedule
 from secondfix.terms import KIND_LABELS, PURPOSES
 
-_SCENES_PER_TABLE = 6
+_SCENES_PER_TABLE = 8
 _SHAPES = {"refused": "danger", "conflict": "fault", "cannot tell": "cannot_tell"}
 
 
@@ -41,7 +41,7 @@ def switch_schedule_sheet(schedule: Schedule, number: str) -> Sheet:
         column("Line", mm=21),
         column("Neutral", mm=21),
     ]
-    says = "Every gang, what it is for and what it feeds. Line and neutral name the circuit that each belongs to."
+    says = "Every gang, what it is for, what it feeds. Line and neutral name the circuits they belong to."
     return Sheet(number, "Switch schedule", says, [table(columns, rows)])
 
 
@@ -99,14 +99,16 @@ def scene_schedule_sheet(schedule: Schedule, number: str) -> Sheet:
     """Causes across, effects down, the ledger beneath; a note for every crossing that needs one."""
     chart = scene_schedule(resolve(schedule))
     blocks: list[Block] = []
-    for start in range(0, len(chart.columns), _SCENES_PER_TABLE):
-        blocks.append(_scene_table(schedule, chart, slice(start, start + _SCENES_PER_TABLE)))
+    tables = -(-len(chart.columns) // _SCENES_PER_TABLE)
+    each = -(-len(chart.columns) // max(tables, 1))
+    for n in range(tables):
+        blocks.append(_scene_table(schedule, chart, slice(n * each, (n + 1) * each)))
     if not blocks:
         blocks = [para("The house has no scenes.")]
     blocks.append(notes(_scene_notes(schedule, chart)))
     says = (
-        "Causes across, effects down. A dot is a load that the scene does not touch, because no rule names it; "
-        "left alone is a load that a rule would reach and an exception or its purpose keeps out."
+        "Causes across, effects down. A dot is a load that no rule names; left alone is a load that a rule "
+        "would reach and that an exception or its purpose keeps out."
     )
     return Sheet(number, "Scene schedule", says, blocks)
 
@@ -114,8 +116,8 @@ def scene_schedule_sheet(schedule: Schedule, number: str) -> Sheet:
 def _scene_table(schedule: Schedule, chart: SceneSchedule, part: slice) -> Block:
     house = schedule.house
     shown = chart.columns[part]
-    columns = [column("Room", fr=1.3), column("Effect on load", fr=2), column("Purpose", fr=1.5)]
-    columns += [column(c.name, fr=1.2) for c in shown]
+    columns = [column("Room", fr=1.1), column("Effect on load", fr=1.7), column("Purpose", fr=1.3)]
+    columns += [column(c.name, fr=1) for c in shown]
     starts: list[Cell] = [
         lines(*(soft(s) for s in c.starts)) if c.starts else soft("no start") for c in shown
     ]
@@ -133,7 +135,7 @@ def _scene_table(schedule: Schedule, chart: SceneSchedule, part: slice) -> Block
         )
         last = load.room
     ledger = [
-        f"{x.switched} + {x.left_alone} + {x.conflict} + {x.cannot_tell} = {x.loads}"
+        lines(f"{x.switched} + {x.left_alone} + {x.conflict} + {x.cannot_tell}", f"= {x.loads}")
         for x in (c.ledger for c in shown)
     ]
     rows.append(

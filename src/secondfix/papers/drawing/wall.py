@@ -1,0 +1,137 @@
+"""A row of walls on a common floor, drawn: names, doors, windows, plates, heights, lists."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from secondfix.house import Schedule
+from secondfix.papers.drawing.canvas import Canvas, Rect, text_width
+from secondfix.papers.drawing.fittings import Fitting, draw_fittings
+from secondfix.papers.drawing.layout import ROW_LEFT, WALL_GAP, Hung
+from secondfix.papers.drawing.lists import button_lists, draw_lists
+from secondfix.papers.drawing.plates import Plate, draw_plate, set_apart
+from secondfix.papers.drawing.structure import PX_PER_PAPER_MM
+from secondfix.papers.drawing.unfold import Hole, Side, holes_of
+from secondfix.papers.duties import rows_of_box
+from secondfix.papers.palette import FITTING, FLOOR, LABEL, LEADER, WALL
+
+_LEAST_HEIGHT = 120.0  # a lower wall would leave no room between plate and floor
+
+
+@dataclass(frozen=True, slots=True)
+class _Wall:
+    """One wall on the sheet."""
+
+    side: Side
+    hung: Sequence[Hung]
+    holes: tuple[Hole, ...]
+    at: Rect
+    px: float
+
+    def hole_at(self, hole: Hole) -> Rect:
+        """A door or window on the sheet."""
+        bottom = self.at.bottom - hole.sill_mm * self.px
+        top = max(bottom - hole.height_mm * self.px, self.at.top + 2)
+        return Rect(self.at.left + hole.from_mm * self.px, top, self.at.left + hole.to_mm * self.px, bottom)
+
+
+def draw_row(
+    canvas: Canvas,
+    schedule: Schedule,
+    storey_id: str,
+    row: Sequence[tuple[Side, Sequence[Hung]]],
+    *,
+    scale: int,
+    ceiling_mm: int,
+    top: float,
+) -> float:
+    """The walls of one row; returns how far down they and their lists reach."""
+    px = PX_PER_PAPER_MM / scale
+    head = top + 20
+    # All walls of a room keep one scale; where it would press them flat the height alone is let out.
+    tall = max(ceiling_mm * px, _LEAST_HEIGHT)
+    floor = head + tall
+    left = ROW_LEFT
+    plates: list[Plate] = []
+    for side, hung in row:
+        right = left + side.length_mm * px
+        holes = tuple(holes_of(schedule.house, storey_id, side))
+        plates += _draw_wall(canvas, schedule, _Wall(side, hung, holes, Rect(left, head, right, floor), px))
+        left = right + WALL_GAP
+    canvas.line((ROW_LEFT - 12, floor), (left - WALL_GAP + 12, floor), weight=FLOOR)
+    _draw_heights(canvas, [h.height_mm for _, hung in row for h in hung if h.box], floor, px)
+    lists = button_lists(schedule, plates, top=floor + 14)
+    draw_lists(canvas, lists, plates)
+    for plate in plates:
+        draw_plate(canvas, plate)
+    return max([floor + 10, *(item.at.bottom for item in lists)]) + 10
+
+
+def _draw_wall(canvas: Canvas, schedule: Schedule, wall: _Wall) -> list[Plate]:
+    at = wall.at
+    _draw_name(canvas, wall.side, at)
+    canvas.rect(at, weight=WALL)
+    holes = [wall.hole_at(h) for h in wall.holes]
+    for hole, place in zip(wall.holes, holes, strict=True):
+        _draw_hole(canvas, place, door=hole.door)
+    plates = [
+        Plate(
+            h.id,
+            at.left + h.along_mm * wall.px,
+            at.bottom - h.height_mm * wall.px,
+            tuple(rows_of_box(schedule, h.id)),
+            h.notes,
+            h.far,
+            (at.left, at.right),
+        )
+        for h in wall.hung
+        if h.box
+    ]
+    apart = set_apart(plates, holes, left=at.left, right=at.right)
+    fittings = [
+        Fitting(h.id, h.words, at.left + h.along_mm * wall.px, at.bottom - h.height_mm * wall.px, h.lamp)
+        for h in wall.hung
+        if not h.box
+    ]
+    draw_fittings(canvas, fittings, [p.footprint for p in apart], at)
+    return apart
+
+
+def _draw_name(canvas: Canvas, side: Side, at: Rect) -> None:
+    """The wall's name with its length; on a short wall the name alone, or its first letter."""
+    middle, y, wide = (at.left + at.right) / 2, at.top - 7, at.right - at.left + WALL_GAP - 6
+    length = f"  {side.length_mm / 1000:.2f} m"
+    whole, tail = text_width(side.name + " "), text_width(length, LABEL)
+    if whole + tail <= wide:
+        canvas.text((middle - (whole + tail) / 2, y), side.name)
+        canvas.text((middle + (whole - tail) / 2, y), length.strip(), size=LABEL, colour=canvas.palette.soft)
+        return
+    name = next((n for n in (side.name, side.name.split()[0], side.name[0]) if text_width(n) <= wide), "")
+    if name:
+        canvas.text((middle, y), name, anchor="middle")
+
+
+def _draw_hole(canvas: Canvas, at: Rect, *, door: bool) -> None:
+    """A door with neither side marked as hung (it is not surveyed); a window with its bars."""
+    line = canvas.palette.line
+    canvas.rect(at, weight=FITTING, colour=line)
+    if door:
+        canvas.path(
+            f"M{at.left + 4:.2f} {at.bottom:.2f}V{at.top + 4:.2f}H{at.right - 4:.2f}V{at.bottom:.2f}",
+            weight=LEADER,
+            colour=line,
+        )
+    else:
+        x, y = (at.left + at.right) / 2, (at.top + at.bottom) / 2
+        canvas.line((x, at.top), (x, at.bottom), weight=LEADER, colour=line)
+        canvas.line((at.left, y), (at.right, y), weight=LEADER, colour=line)
+
+
+def _draw_heights(canvas: Canvas, heights_mm: Sequence[int], floor: float, px: float) -> None:
+    """Heights of the plates above the floor, at the left; close ones spread so that all can be read."""
+    p = canvas.palette
+    last = floor + 20
+    for height in sorted(set(heights_mm)):
+        true = floor - height * px
+        y = last = min(true, last - 13)
+        canvas.path(f"M{ROW_LEFT} {true:.2f}h-6L{ROW_LEFT - 12} {y:.2f}", weight=LEADER, colour=p.line)
+        canvas.text((ROW_LEFT - 15, y + 3.5), f"{height / 1000:.2f}", size=LABEL, colour=p.soft, anchor="end")
