@@ -229,10 +229,11 @@ def _margins(schedule: Schedule, links: Links, ids: Sequence[str]) -> NDArray[np
 
 def _same_network(schedule: Schedule, ids: Sequence[str]) -> NDArray[np.bool_]:
     """Pairs of one network; a device whose network is not stated has no parent to speak of yet."""
-    names = np.array([schedule.house.devices[d].network or "" for d in ids], dtype=object)
-    has = names != ""
+    number = {net_id: n for n, net_id in enumerate(schedule.house.networks)}
+    nets = np.array([number.get(schedule.house.devices[d].network or "", -1) for d in ids], dtype=np.int32)
+    has = nets >= 0
     table = np.zeros((len(ids) + 1, len(ids) + 1), dtype=np.bool_)
-    table[:-1, :-1] = (names[:, None] == names[None, :]) & has[:, None]
+    table[:-1, :-1] = (nets[:, None] == nets[None, :]) & has[:, None]
     table[-1, :-1] = table[:-1, -1] = has
     np.fill_diagonal(table, False)
     return table
