@@ -71,7 +71,12 @@ def _rooms(house: dict[str, Any], storey: int, side: int) -> None:
             house["rooms"][f"R{storey}-{column}-{row}"] = {
                 "name": f"Flat {storey}-{column}-{row}",
                 "storey": f"S{storey}",
-                "outline_mm": [[x + near, y + near], [x + far, y + near], [x + far, y + far], [x + near, y + far]],
+                "outline_mm": [
+                    [x + near, y + near],
+                    [x + far, y + near],
+                    [x + far, y + far],
+                    [x + near, y + far],
+                ],
             }
 
 

@@ -111,9 +111,9 @@ def find_paths(house: House, assumptions: Assumptions, places: Iterable[str] | N
     point's last digit. Source: geometry, ours. Leaves out: reflections, what stands in the rooms, and
     that floors may end (a level is taken to cover the one below, split levels too).
     """
-    longest_mm = assumptions.value("radio_longest_link_m") * 1000
+    longest_mm = max(assumptions.value("radio_longest_link_m"), 1) * 1000
     sites = sites_of(house, places_in_use(house) if places is None else places)
-    side_mm = max(longest_mm // 2, 1)
+    side_mm = longest_mm // 2
     ground, surfaces = ground_of(house, assumptions, sites, side_mm=side_mm)
     found = _Found(ground)
     for a, b in tile_pairs(ground, side_mm=side_mm):

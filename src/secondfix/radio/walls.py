@@ -12,6 +12,7 @@ from secondfix.radio.sites import Sites, levels
 from secondfix.radio.surfaces import Surface, opening_surface, openings_of, wall_surface
 
 Cell = tuple[int, int, int]  # level, column, row
+MOST_SQUARES = 100
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -98,10 +99,14 @@ class Tiles:
     def __init__(self, walls: Walls, *, side_mm: int) -> None:
         self._side = side_mm
         self._cells: dict[Cell, list[int]] = {}
+        self._endless: dict[int, list[int]] = {}  # by level: walls too long to be put into squares
         x1, x2 = np.minimum(walls.lines.x1, walls.lines.x2), np.maximum(walls.lines.x1, walls.lines.x2)
         y1, y2 = np.minimum(walls.lines.y1, walls.lines.y2), np.maximum(walls.lines.y1, walls.lines.y2)
         boxes = np.stack([x1, y1, x2, y2], axis=1) // side_mm
         for number, (box, level) in enumerate(zip(boxes.tolist(), walls.level.tolist(), strict=True)):
+            if (box[2] - box[0] + 1) * (box[3] - box[1] + 1) > MOST_SQUARES:
+                self._endless.setdefault(level, []).append(number)
+                continue
             for column in range(box[0], box[2] + 1):
                 for row in range(box[1], box[3] + 1):
                     self._cells.setdefault((level, column, row), []).append(number)
@@ -115,6 +120,7 @@ class Tiles:
             for column in range(x1, x2 + 1)
             for row in range(y1, y2 + 1)
         ]
+        found += [self._endless.get(level, []) for level in level_range]
         return np.array(sorted({n for numbers in found for n in numbers}), np.int64)
 
 
