@@ -1,9 +1,14 @@
 """The defaults in code. Each package reads its own by name; docs/assumptions.md prints them all."""
 
-from secondfix.assumptions import electrical, joining, radio
+from secondfix.assumptions import by_ear, electrical, joining, radio
 from secondfix.assumptions.assumption import Assumption, Assumptions
 
-DEFAULTS: tuple[Assumption, ...] = (*electrical.ASSUMPTIONS, *radio.ASSUMPTIONS, *joining.ASSUMPTIONS)
+DEFAULTS: tuple[Assumption, ...] = (
+    *electrical.ASSUMPTIONS,
+    *radio.ASSUMPTIONS,
+    *joining.ASSUMPTIONS,
+    *by_ear.ASSUMPTIONS,
+)
 
 
 def default_assumptions() -> Assumptions:

@@ -106,10 +106,12 @@ class NamingPolicy(Part):
     """How entries are named: parts in order, joined by ``between``.
 
     A gang entry is named after what it switches, the whole-device entry after its place
-    (common practice, no source).
+    (common practice, no source). ``spoken_language`` is the language that the names are said in; where
+    it is not stated, nothing is asked about how they sound.
     """
 
     gang_entry: Parts = (NamePart.ROOM, NamePart.LOAD)
     whole_entry: Parts = (NamePart.ROOM, NamePart.BOX)
     place_entry: Parts = (NamePart.ROOM, NamePart.DEVICE)
     between: Annotated[str, Field(max_length=3)] = " "
+    spoken_language: Literal["en"] | None = None

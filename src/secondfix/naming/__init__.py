@@ -4,6 +4,7 @@ A name is only a name: a device is known on its network by its address and endpo
 """
 
 from secondfix.naming.as_json import names_as_json
+from secondfix.naming.by_ear import sound_not_asked
 from secondfix.naming.check import RULES, check
 from secondfix.naming.entries import Entry, EntryKind, Names, names
 from secondfix.naming.folding import folded
@@ -19,4 +20,5 @@ __all__ = [
     "names",
     "names_as_json",
     "shortened",
+    "sound_not_asked",
 ]
