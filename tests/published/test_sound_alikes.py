@@ -1,4 +1,4 @@
-"""Names that sound alike, against what listeners took one word for and a table worked apart from this code."""
+"""Names that sound alike, against what listeners heard and a table worked apart from this code."""
 
 import re
 
@@ -103,9 +103,10 @@ def test_the_same_thirteen_are_caught_at_both_ends_of_the_limits() -> None:
         assert {pair for pair in LISTENERS if verdict(*pair, limits) is Verdict.APART} == MISSED
 
 
-@pytest.mark.parametrize(("a", "b", "differ", "longest", "rhythm", "rule"), ROWS)
-def test_distance_rhythm_and_rule(a: str, b: str, differ: str, longest: str, rhythm: str, rule: str) -> None:
+@pytest.mark.parametrize("row", ROWS, ids="/".join)
+def test_distance_rhythm_and_rule(row: tuple[str, ...]) -> None:
     # Exact: whole numbers.
+    a, b, differ, longest, rhythm, rule = row
     one, other = as_said(a), as_said(b)
     assert shares(one, other, LIMITS)[:2] == (int(differ), int(longest))
     assert same_rhythm(one, other) is (rhythm == "yes")

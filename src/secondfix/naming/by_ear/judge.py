@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from enum import StrEnum
+from math import ceil
 
 from secondfix.assumptions import Assumptions
 from secondfix.naming.by_ear.dictionary import pronounced
@@ -84,7 +85,7 @@ def may_be_near(a: tuple[str, ...], b: tuple[str, ...], limits: Limits) -> bool:
     one, other = _Open.of(a), _Open.of(b)
     shorter, longer = sorted((one, other), key=lambda o: o.most)
     gap = max(0, longer.fewest - shorter.most)
-    cheap = min(gap, len(a) + len(b))
+    cheap = min(gap, sum(longer.known.final) + longer.words)
     distance = WHOLE * (gap - cheap) + limits.final_permille * cheap
     longest = max(longer.fewest, shorter.most)
     near = reach(longest, max(limits.near_pct, limits.alike_pct))
@@ -111,7 +112,7 @@ class _Open:
 
     @property
     def most(self) -> int:
-        return len(self.known.phones) + int(_MOST * self.letters + 1)
+        return len(self.known.phones) + ceil(_MOST * self.letters)
 
     def may_have_the_rhythm_of(self, other: "_Open") -> bool:
         """As many syllables, an unknown word having from one to as many as it has letters; and the known

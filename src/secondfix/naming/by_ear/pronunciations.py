@@ -1,4 +1,4 @@
-"""Pronunciations of 3,765 words: phones of ARPAbet, vowels with stress (1 primary, 2 secondary, 0 none).
+"""Pronunciations of 3,771 words: phones of ARPAbet, vowels with stress (1 primary, 2 secondary, 0 none).
 
 Data of Carnegie Mellon University's pronouncing dictionary, US English, its first pronunciation of each
 word; the licence stands beside this file. Which words, and why these: docs/decisions/dictionary.md.
@@ -1043,6 +1043,7 @@ eight EY1 T
 eighteen EY0 T IY1 N
 eighteenth EY0 T IY1 N TH
 eighth EY1 T TH
+eightieth EY1 T IY0 IH0 TH
 eighty EY1 T IY0
 eileen AY0 L IY1 N
 either IY1 DH ER0
@@ -1243,6 +1244,7 @@ field F IY1 L D
 fifteen F IH0 F T IY1 N
 fifteenth F IH0 F T IY1 N TH
 fifth F IH1 F TH
+fiftieth F IH1 F T IY0 IH0 TH
 fifty F IH1 F T IY0
 fig F IH1 G
 fight F AY1 T
@@ -1313,6 +1315,7 @@ form F AO1 R M
 former F AO1 R M ER0
 forms F AO1 R M Z
 forth F AO1 R TH
+fortieth F AO1 R T IY0 IH0 TH
 forty F AO1 R T IY0
 forward F AO1 R W ER0 D
 fought F AO1 T
@@ -1480,7 +1483,6 @@ had HH AE1 D
 hair HH EH1 R
 half HH AE1 F
 hall HH AO1 L
-hall's HH AO1 L Z
 hallway HH AO1 L W EY2
 hammock HH AE1 M AH0 K
 hand HH AE1 N D
@@ -1609,6 +1611,7 @@ humans HH Y UW1 M AH0 N Z
 humor HH Y UW1 M ER0
 hundred HH AH1 N D R AH0 D
 hundreds HH AH1 N D R AH0 D Z
+hundredth HH AH1 N D R AH0 D TH
 hungry HH AH1 NG G R IY0
 hunter HH AH1 N T ER0
 hurt HH ER1 T
@@ -2246,6 +2249,7 @@ nina N IY1 N AH0
 nine N AY1 N
 nineteen N AY1 N T IY1 N
 nineteenth N AY1 N T IY1 N TH
+ninetieth N AY1 N T IY0 IH0 TH
 ninety N AY1 N T IY0
 ninth N AY1 N TH
 no N OW1
@@ -2948,6 +2952,7 @@ seven S EH1 V AH0 N
 seventeen S EH1 V AH0 N T IY1 N
 seventeenth S EH1 V AH0 N T IY1 N TH
 seventh S EH1 V AH0 N TH
+seventieth S EH1 V AH0 N T IY0 IH0 TH
 seventy S EH1 V AH0 N T IY0
 several S EH1 V R AH0 L
 severe S AH0 V IH1 R
@@ -3026,6 +3031,7 @@ six S IH1 K S
 sixteen S IH0 K S T IY1 N
 sixteenth S IH0 K S T IY1 N TH
 sixth S IH1 K S TH
+sixtieth S IH1 K S T IY0 IH0 TH
 sixty S IH1 K S T IY0
 size S AY1 Z
 skill S K IH1 L
@@ -3373,6 +3379,7 @@ thought TH AO1 T
 thoughts TH AO1 T S
 thousand TH AW1 Z AH0 N D
 thousands TH AW1 Z AH0 N D Z
+thousandth TH AW1 Z AH0 N D TH
 thread TH R EH1 D
 threat TH R EH1 T
 three TH R IY1
@@ -3611,7 +3618,6 @@ waiting W EY1 T IH0 NG
 wake W EY1 K
 waking W EY1 K IH0 NG
 walk W AO1 K
-walk-in W AO1 K IH2 N
 walked W AO1 K T
 walking W AO1 K IH0 NG
 wall W AO1 L
