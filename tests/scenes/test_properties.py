@@ -98,9 +98,11 @@ def _blanks(plain: Plain) -> Iterator[Plain]:
         yield {k: v for k, v in plain.items() if k != "time_zone"}
 
 
-def blanking_makes_no_pass(plain: Plain) -> None:
+def blanking_makes_no_pass(plain: Plain, data: st.DataObject) -> None:
+    """Three blanks of each house, drawn: all of them would be most of the time of a run."""
     before = answers(plain)
-    for blank in _blanks(plain):
+    blanks = list(_blanks(plain))
+    for blank in data.draw(st.lists(st.sampled_from(blanks), max_size=3)) if blanks else []:
         for where, outcomes in answers(blank).items():
             if outcomes == {Outcome.PASSES}:
                 assert before.get(where, {Outcome.PASSES}) == {Outcome.PASSES}, where
@@ -137,10 +139,10 @@ def test_a_load_left_out_is_never_reached_without_a_finding(plain: Plain) -> Non
     left_out_loads_are_never_reached_in_silence(plain)
 
 
-@given(houses())
-@settings(max_examples=25)
-def test_a_blank_never_makes_a_pass(plain: Plain) -> None:
-    blanking_makes_no_pass(plain)
+@given(houses(), st.data())
+@settings(max_examples=120)
+def test_a_blank_never_makes_a_pass(plain: Plain, data: st.DataObject) -> None:
+    blanking_makes_no_pass(plain, data)
 
 
 @given(houses(), st.data())
@@ -155,7 +157,7 @@ def test_all_of_it_on_thousands_of_houses(plain: Plain, data: st.DataObject) -> 
     the_ledger_adds_up(plain)
     each_command_switches_one_load_that_is_switched(plain)
     left_out_loads_are_never_reached_in_silence(plain)
-    blanking_makes_no_pass(plain)
+    blanking_makes_no_pass(plain, data)
     order_changes_nothing(plain, data)
 
 

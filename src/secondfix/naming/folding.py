@@ -11,7 +11,8 @@ def composed(name: str) -> str:
 
     So what is printed never moves a cursor or turns the direction of a line.
     """
-    inked = "".join(c for c in name if c.isspace() or not unprinted(c))
+    printed = name.isprintable()  # the common case, and much the faster
+    inked = name if printed else "".join(c for c in name if c.isspace() or not unprinted(c))
     return " ".join(unicodedata.normalize("NFC", inked).split())
 
 
@@ -21,7 +22,8 @@ def folded(name: str) -> str:
     Case folded, spaces folded, Normalization Form C, characters without ink left out. Leaves out
     look-alike letters of different alphabets and sound-alikes.
     """
-    inked = "".join(c for c in name if unicodedata.category(c) != "Cf")
+    printed = name.isprintable()
+    inked = name if printed else "".join(c for c in name if unicodedata.category(c) != "Cf")
     return composed(unicodedata.normalize("NFC", inked).casefold())
 
 
@@ -30,5 +32,7 @@ def unprinted(name: str) -> tuple[str, ...]:
 
     The two joiners U+200C and U+200D are let pass.
     """
+    if name.isprintable():
+        return ()
     found = (c for c in name if unicodedata.category(c) in _UNPRINTED and c not in _JOINERS)
     return tuple(f"U+{ord(c):04X}" for c in dict.fromkeys(found))

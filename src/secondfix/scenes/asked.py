@@ -6,7 +6,7 @@ from functools import cached_property
 from secondfix.findings import Finding, Rule, passes
 from secondfix.house import Schedule
 from secondfix.scenes.crossing import Resolution
-from secondfix.scenes.reaching import Reach, reach, unfed
+from secondfix.scenes.reaching import Reach, reaches, unfed
 from secondfix.scenes.resolve import resolve
 
 
@@ -26,8 +26,7 @@ class Asked:
         """What each direct command of each scene reaches."""
         loose = unfed(self.schedule)
         return {
-            key: tuple(reach(self.schedule, c, loose) for c in dict.fromkeys(scene.commands))
-            for key, scene in self.schedule.house.scenes.items()
+            key: reaches(self.schedule, scene, loose) for key, scene in self.schedule.house.scenes.items()
         }
 
     def load_words(self, load_id: str) -> str:

@@ -4,7 +4,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from secondfix.catalogue import Model, Output, WholeSwitches
-from secondfix.house import Channel, Command, Duty, Schedule
+from secondfix.house import Channel, Command, Duty, Scene, Schedule
+from secondfix.scenes.natural import natural
 
 
 class Via(StrEnum):
@@ -42,6 +43,12 @@ class Reach:
 def unfed(schedule: Schedule) -> tuple[str, ...]:
     """Loads that nothing known feeds: a gang that nobody can explain may feed any of them."""
     return tuple(load_id for load_id in schedule.house.loads if load_id not in schedule.fed_by)
+
+
+def reaches(schedule: Schedule, scene: Scene, loose: tuple[str, ...]) -> tuple[Reach, ...]:
+    """What each direct command of a scene reaches; each command once, by device and entry."""
+    commands = sorted(set(scene.commands), key=lambda c: (natural(c.device), c.entry, c.to))
+    return tuple(reach(schedule, command, loose) for command in commands)
 
 
 def reach(schedule: Schedule, command: Command, loose: tuple[str, ...]) -> Reach:
@@ -119,10 +126,10 @@ def _sum(command: Command, parts: list[_Part]) -> Reach:
     )
 
 
-def by_load(reaches: tuple[Reach, ...]) -> dict[str, list[tuple[Reach, bool]]]:
+def by_load(found: tuple[Reach, ...]) -> dict[str, list[tuple[Reach, bool]]]:
     """For each load that a command reaches: the commands, each with whether it surely does."""
     out: dict[str, list[tuple[Reach, bool]]] = {}
-    for one in reaches:
+    for one in found:
         for load_id in one.surely:
             out.setdefault(load_id, []).append((one, True))
         for load_id in one.perhaps:

@@ -1,15 +1,15 @@
 """What each scene does to every load of the house."""
 
-from secondfix.house import Scene, SceneRule, Schedule
+from secondfix.house import Scene, Schedule
 from secondfix.scenes.crossing import Crossing, CrossingKind, Planned, Resolution
-from secondfix.scenes.deciding import Supposed, decide, speaking
 from secondfix.scenes.feeding import model_that_feeds
+from secondfix.scenes.judging import Judgement, judged
+from secondfix.scenes.natural import natural
 from secondfix.scenes.permitting import fitness
-from secondfix.scenes.reaching import Reach, by_load, reach, unfed
-from secondfix.scenes.selecting import selects
-from secondfix.scenes.supposing import mentioned, suppositions
+from secondfix.scenes.reaching import by_load, reaches, unfed
+from secondfix.scenes.supposing import Known, known, mentioned
 from secondfix.scenes.telling import decided, undecided
-from secondfix.scenes.wording import command_words, rule_words, start_words
+from secondfix.scenes.wording import command_words, start_words
 
 
 def resolve(schedule: Schedule) -> tuple[Resolution, ...]:
@@ -27,14 +27,15 @@ def resolve(schedule: Schedule) -> tuple[Resolution, ...]:
 
 
 class _Resolver:
-    """One scene under resolution."""
+    """One scene under resolution; loads that its rules treat alike are judged once."""
 
     def __init__(self, schedule: Schedule, scene_id: str, scene: Scene, loose: tuple[str, ...]) -> None:
         self.schedule = schedule
         self.scene_id = scene_id
         self.scene = scene
-        self.reached = by_load(tuple(reach(schedule, c, loose) for c in dict.fromkeys(scene.commands)))
+        self.reached = by_load(reaches(schedule, scene, loose))
         self.mentioned = mentioned(scene.rules)
+        self.judgements: dict[Known, Judgement] = {}
 
     def resolution(self) -> Resolution:
         crossings = {load_id: self._crossing(load_id) for load_id in self.schedule.house.loads}
@@ -44,30 +45,23 @@ class _Resolver:
     def _crossing(self, load_id: str) -> Crossing:
         house = self.schedule.house
         commands = self.reached.get(load_id, [])
-        supposed = suppositions(
+        one = known(
             house,
             load_id,
             self.mentioned,
             fit=fitness(house.loads[load_id], model_that_feeds(self.schedule, load_id)),
-            surely=frozenset((one.via, one.command.to) for one, sure in commands if sure),
-            perhaps=frozenset((one.via, one.command.to) for one, sure in commands if not sure),
+            surely=frozenset((r.via, r.command.to) for r, sure in commands if sure),
+            perhaps=frozenset((r.via, r.command.to) for r, sure in commands if not sure),
         )
-        reaches = [one for one, _ in commands]
-        verdicts = {values: decide(self.scene.rules, one) for values, one in supposed.items()}
-        by = self._by(list(supposed.values()), reaches)
-        if len({v.answer for v in verdicts.values()}) > 1:
-            return undecided(self.schedule, self.scene_id, load_id, verdicts, reaches=reaches, by=by)
-        return decided(self.schedule, self.scene_id, load_id, verdicts, by=by)
-
-    def _by(self, supposed: list[Supposed], reaches: list[Reach]) -> tuple[str, ...]:
-        """Rules that speak under some supposition, or leave it out, and commands that may reach, in words."""
-        spoken = [rule for one in supposed for rule in self._heard(one)]
-        words = {rule_words(self.schedule.house, rule) for rule in dict.fromkeys(spoken)}
-        return tuple(sorted(words | {command_words(one.command) for one in reaches}))
-
-    def _heard(self, supposed: Supposed) -> list[SceneRule]:
-        active, _ = speaking(self.scene.rules, supposed.seen)
-        return active or [rule for rule in self.scene.rules if selects(rule.select, supposed.seen)]
+        if one not in self.judgements:
+            self.judgements[one] = judged(house, self.scene.rules, one, self.mentioned)
+        judgement = self.judgements[one]
+        at = (self.scene_id, load_id)
+        spoken = {command_words(r.command) for r, _ in commands}
+        by = tuple(sorted({*judgement.rules, *spoken})) if spoken else judgement.rules
+        if judgement.unknowns:
+            return undecided(self.schedule, at, judgement, reaches=[r for r, _ in commands], by=by)
+        return decided(self.schedule, at, judgement, by=by)
 
 
 def _planned(crossings: dict[str, Crossing]) -> tuple[Planned, ...]:
@@ -77,9 +71,4 @@ def _planned(crossings: dict[str, Crossing]) -> tuple[Planned, ...]:
         for c in crossings.values()
         if c.kind is CrossingKind.SWITCHED and c.device_id and c.entry and c.to
     ]
-    return tuple(sorted(planned, key=lambda p: (_natural(p.device_id), p.entry)))
-
-
-def _natural(key: str) -> tuple[str, int]:
-    head = key.rstrip("0123456789")
-    return head, int(key[len(head) :] or -1)
+    return tuple(sorted(planned, key=lambda p: (natural(p.device_id), p.entry)))

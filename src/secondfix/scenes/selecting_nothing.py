@@ -15,8 +15,13 @@ RULES = (RULE,)
 def check(asked: Asked) -> Iterator[Finding]:
     """One answer per scene, or one per selector without a load."""
     house = asked.schedule.house
+    fitting: dict[Selector, list[str] | None] = {}
     for scene_id, scene in house.scenes.items():
-        found = [f for s in _selectors(scene) for f in _one(house, scene_id, s)]
+        selectors = _selectors(scene)
+        for selector in selectors:
+            if selector not in fitting:
+                fitting[selector] = _perhaps(house, selector)
+        found = [f for s in selectors for f in _one(house, scene_id, s, fitting[s])]
         yield from found
         if scene.rules and not found:
             yield passes(RULE, scene_id)
@@ -27,12 +32,22 @@ def _selectors(scene: Scene) -> list[Selector]:
     return list(dict.fromkeys(every))
 
 
-def _one(house: House, scene_id: str, selector: Selector) -> Iterator[Finding]:
-    answers = {load_id: _fits(house, load_id, selector) for load_id in house.loads}
-    if True in answers.values():
+def _perhaps(house: House, selector: Selector) -> list[str] | None:
+    """Loads that it may select where it surely selects none; None where it surely selects one."""
+    maybe = []
+    for load_id in house.loads:
+        fits = _fits(house, load_id, selector)
+        if fits:
+            return None
+        if fits is None:
+            maybe.append(load_id)
+    return maybe
+
+
+def _one(house: House, scene_id: str, selector: Selector, maybe: list[str] | None) -> Iterator[Finding]:
+    if maybe is None:
         return
     words = selector_words(house, selector)
-    maybe = [load_id for load_id, fits in answers.items() if fits is None]
     if maybe:
         looks = [look for load_id in maybe for look in _looks(house, load_id, selector)]
         says = f"It is not known whether '{words}' selects any load."

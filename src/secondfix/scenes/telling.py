@@ -1,20 +1,17 @@
 """From a verdict to a crossing: the sentence that says why."""
 
-from collections.abc import Mapping
-
 from secondfix.catalogue import Output
 from secondfix.findings import Severity
 from secondfix.house import Channel, Schedule
 from secondfix.scenes.crossing import Crossing, CrossingKind, Reason
 from secondfix.scenes.deciding import Verdict
 from secondfix.scenes.feeding import feed_of
+from secondfix.scenes.judging import Judgement
 from secondfix.scenes.looks import feed_look, unknown_looks
 from secondfix.scenes.reaching import Reach
-from secondfix.scenes.supposing import Unknown, deciding_unknowns
+from secondfix.scenes.supposing import Unknown
 from secondfix.scenes.wording import to_words
 from secondfix.terms import PURPOSES
-
-Verdicts = Mapping[tuple[object, ...], Verdict]
 
 _SENTENCES = {
     Reason.RULE: "A rule switches it {to}.",
@@ -43,32 +40,27 @@ _UNKNOWN_REASONS = {
     Unknown.FITNESS: Reason.FITNESS_NOT_KNOWN,
     Unknown.REACH: Reason.REACH_NOT_KNOWN,
 }
-_ORDER = list(Reason)
 
 
 def decided(
-    schedule: Schedule, scene_id: str, load_id: str, verdicts: Verdicts, *, by: tuple[str, ...]
+    schedule: Schedule, at: tuple[str, str], judgement: Judgement, *, by: tuple[str, ...]
 ) -> Crossing:
-    """The crossing on which all verdicts agree; of several reasons the plainest."""
-    verdict = min(verdicts.values(), key=lambda v: _ORDER.index(v.reason))
-    why = _sentence(schedule, load_id, verdict)
-    hazard = any(v.hazard for v in verdicts.values())
-    worst = Severity.DANGER if hazard or verdict.refused else None
+    """The crossing that stands whatever is unknown; ``at`` is scene and load."""
+    verdict = judgement.verdict
+    worst = Severity.DANGER if judgement.hazard else None
+    why = _sentence(schedule, at[1], verdict)
     if verdict.demand is None:
-        return Crossing(
-            scene_id, load_id, verdict.kind, verdict.reason, why, by, refused=verdict.refused, worst=worst
-        )
-    feed = feed_of(schedule, load_id)
+        return Crossing(*at, verdict.kind, verdict.reason, why, by, refused=verdict.refused, worst=worst)
+    feed = feed_of(schedule, at[1])
     if isinstance(feed, Reason):
-        look = feed_look(schedule, load_id, feed)
+        looks = (feed_look(schedule, at[1], feed),)
+        kind, worst = CrossingKind.CANNOT_TELL, worst or Severity.FAULT
         return Crossing(
-            scene_id, load_id, CrossingKind.CANNOT_TELL, feed, _SENTENCES[feed], by,
-            refused=verdict.refused, worst=worst or Severity.FAULT, looks=(look,),
-        )  # fmt: skip
+            *at, kind, feed, _SENTENCES[feed], by, refused=verdict.refused, worst=worst, looks=looks
+        )
     to, asked = verdict.demand
     return Crossing(
-        scene_id,
-        load_id,
+        *at,
         CrossingKind.SWITCHED,
         verdict.reason,
         why,
@@ -85,26 +77,22 @@ def decided(
 
 def undecided(
     schedule: Schedule,
-    scene_id: str,
-    load_id: str,
-    verdicts: Verdicts,
+    at: tuple[str, str],
+    judgement: Judgement,
     *,
     reaches: list[Reach],
     by: tuple[str, ...],
 ) -> Crossing:
     """The crossing that hangs on something unknown; ``worst`` is the worst that it could be."""
-    unknowns = deciding_unknowns({values: v.answer for values, v in verdicts.items()})
-    reason = _UNKNOWN_REASONS[unknowns[0]]
-    danger = any(v.refused or v.hazard for v in verdicts.values())
+    reasons = [_UNKNOWN_REASONS[unknown] for unknown in judgement.unknowns]
     return Crossing(
-        scene_id,
-        load_id,
+        *at,
         CrossingKind.CANNOT_TELL,
-        reason,
-        " ".join(_SENTENCES[_UNKNOWN_REASONS[u]] for u in unknowns),
+        reasons[0],
+        " ".join(_SENTENCES[reason] for reason in reasons),
         by,
-        worst=Severity.DANGER if danger else Severity.FAULT,
-        looks=unknown_looks(schedule, load_id, unknowns, reaches),
+        worst=Severity.DANGER if judgement.hazard else Severity.FAULT,
+        looks=unknown_looks(schedule, at[1], judgement.unknowns, reaches),
     )
 
 
