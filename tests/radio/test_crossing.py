@@ -108,16 +108,24 @@ def test_what_has_no_length_crosses_nothing(segment: Segment) -> None:
     assert found(segment, [((-5, 5), (5, -5)), ((2, 0), (2, 9))]) == []
 
 
-@given(st.tuples(small, small), st.tuples(small, small))
-def test_a_crossing_is_told_where_it_lies(sight: Segment, wall: Segment) -> None:
-    assume(in_general_position(sight, wall))
-    share = meet(sight, wall)
-    assume(share is not None)
-    assert share is not None
-    assert along_sight(lines([sight]), lines([wall]))[0] == pytest.approx(float(share), abs=1e-12)
-    at = [Fraction(sight[0][k]) + share * (sight[1][k] - sight[0][k]) for k in (0, 1)]
-    away = float((at[0] - wall[0][0]) ** 2 + (at[1] - wall[0][1]) ** 2) ** 0.5
-    assert along_wall_mm(lines([sight]), lines([wall]))[0] == pytest.approx(away, abs=1e-9)
+steps = st.integers(1, 9)
+
+
+@given(small, small, small, st.tuples(steps, steps), st.tuples(steps, steps))
+def test_a_crossing_is_told_where_it_lies(
+    middle: Point, u: Point, v: Point, on_sight: tuple[int, int], on_wall: tuple[int, int]
+) -> None:
+    # Both are laid through one point, so many steps to either side of it.
+    assume(turn((0, 0), u, v))
+
+    def through(step: Point, back: int, forth: int) -> Segment:
+        start = (middle[0] - back * step[0], middle[1] - back * step[1])
+        return start, (middle[0] + forth * step[0], middle[1] + forth * step[1])
+
+    sight, wall = lines([through(u, *on_sight)]), lines([through(v, *on_wall)])
+    assert along_sight(sight, wall)[0] == pytest.approx(on_sight[0] / sum(on_sight), abs=1e-12)
+    away = on_wall[0] * (v[0] ** 2 + v[1] ** 2) ** 0.5
+    assert along_wall_mm(sight, wall)[0] == pytest.approx(away, abs=1e-9)
 
 
 def test_every_pair_is_told_its_own_walls() -> None:
