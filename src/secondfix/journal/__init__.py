@@ -1,0 +1,66 @@
+"""The journal: what happened on site, folded over a revision into the as-built house.
+
+Entries are appended and never changed. Who knew what decides which are current; clocks never do.
+"""
+
+from secondfix.journal.adoption import Adoption, adopt
+from secondfix.journal.as_json import as_built_as_json, entry_as_json, tests_as_json
+from secondfix.journal.asbuilt import AsBuilt, as_built
+from secondfix.journal.check_presses import CAUTION
+from secondfix.journal.checking import check
+from secondfix.journal.crossing import Crossing
+from secondfix.journal.differences import Difference
+from secondfix.journal.entry import Entry, Unknown
+from secondfix.journal.folding import Conflict, Folded, fold, history
+from secondfix.journal.journal import Journal, as_lines, journal_of, latest, merge
+from secondfix.journal.kinds import KINDS
+from secondfix.journal.lines import LARGEST_JOURNAL_BYTES, LONGEST_LINE_BYTES, as_line
+from secondfix.journal.pressing import FunctionTest, Press, Worked, function_test
+from secondfix.journal.read import new_entry, read_journal
+from secondfix.journal.remarks import Remark
+from secondfix.journal.rules import RULES
+from secondfix.journal.scene_test import SceneTest, scene_tests
+from secondfix.journal.sorting import Told
+from secondfix.journal.subject import Subject, subject_of
+
+__all__ = [
+    "CAUTION",
+    "KINDS",
+    "LARGEST_JOURNAL_BYTES",
+    "LONGEST_LINE_BYTES",
+    "RULES",
+    "Adoption",
+    "AsBuilt",
+    "Conflict",
+    "Crossing",
+    "Difference",
+    "Entry",
+    "Folded",
+    "FunctionTest",
+    "Journal",
+    "Press",
+    "Remark",
+    "SceneTest",
+    "Subject",
+    "Told",
+    "Unknown",
+    "Worked",
+    "adopt",
+    "as_built",
+    "as_built_as_json",
+    "as_line",
+    "as_lines",
+    "check",
+    "entry_as_json",
+    "fold",
+    "function_test",
+    "history",
+    "journal_of",
+    "latest",
+    "merge",
+    "new_entry",
+    "read_journal",
+    "scene_tests",
+    "subject_of",
+    "tests_as_json",
+]

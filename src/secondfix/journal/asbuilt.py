@@ -1,0 +1,137 @@
+"""The as-built house: the house document as the journal found it, and how it differs from the revision."""
+
+import json
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+
+from secondfix.catalogue import Model
+from secondfix.house import Fault, House, read_house
+from secondfix.journal.differences import Difference, differences
+from secondfix.journal.draft import Draft, draft_of
+from secondfix.journal.entry import Entry
+from secondfix.journal.folding import Folded, fold
+from secondfix.journal.journal import Journal
+from secondfix.journal.remarks import Remark, remarks
+from secondfix.journal.sorting import Told
+from secondfix.journal.standing import stand
+from secondfix.journal.subject import subject_of
+from secondfix.journal.surveyed import correct, name_things
+from secondfix.journal.wired import wire
+
+
+@dataclass(frozen=True, slots=True)
+class AsBuilt:
+    """``house`` is always a house that can be read: what would break it is set aside and told.
+
+    ``differences`` are empty exactly where house and revision say the same; ``remarks`` are what no
+    document holds (a join that failed, a step skipped, the name of an entry); ``told`` speak of single
+    entries; ``fresh`` are the entries that no adoption has taken in.
+    """
+
+    revision: House
+    house: House
+    folded: Folded
+    differences: tuple[Difference, ...]
+    remarks: tuple[Remark, ...]
+    told: tuple[Told, ...]
+    fresh: tuple[str, ...]
+
+
+def as_built(
+    house: House,
+    journal: Journal,
+    *,
+    models: Mapping[str, Model],
+    revisions: frozenset[str] | None = None,
+    now: str | None = None,
+) -> AsBuilt:
+    """The house of this revision as the journal found it. Pure; any order of entries gives the same.
+
+    ``models`` are the editions at hand for devices that were fitted and are not of the revision;
+    ``revisions`` and ``now`` as for ``fold``.
+    """
+    folded = fold(house, journal, revisions=revisions, now=now)
+    aside: dict[str, Told] = {}
+    while True:
+        draft = _drafted(house, _without(folded, aside), {**models, **house.models})
+        read = _read(house, draft, models)
+        if isinstance(read, House):
+            break
+        aside |= _blamed(read, draft)
+    told = _lasting([*folded.told, *draft.told, *aside.values(), *_nowhere(folded, draft, aside)])
+    found = house if read == house else read
+    return AsBuilt(
+        house,
+        found,
+        folded,
+        differences(house, found, draft.by),
+        remarks(folded, draft),
+        told,
+        tuple(i for i in sorted(folded.counted) if i not in folded.taken_in),
+    )
+
+
+def _drafted(house: House, folded: Folded, models: Mapping[str, Model]) -> Draft:
+    draft = draft_of(house)
+    correct(draft, folded)
+    stand(draft, folded, models)
+    name_things(draft, folded)
+    wire(draft, folded)
+    return draft
+
+
+def _without(folded: Folded, aside: Mapping[str, Told]) -> Folded:
+    if not aside:
+        return folded
+    kept = {r: tuple(e for e in entries if e.id not in aside) for r, entries in folded.current.items()}
+    return replace(folded, current={r: entries for r, entries in kept.items() if entries})
+
+
+def _read(house: House, draft: Draft, models: Mapping[str, Model]) -> House | list[Fault]:
+    had = house.model_fields_set
+    plain = {key: value for key, value in draft.plain.items() if value != {} or key in had}
+    data = json.dumps(plain, ensure_ascii=False).encode()
+    return read_house(data, where="as-built", models=models)
+
+
+def _blamed(faults: list[Fault], draft: Draft) -> dict[str, Told]:
+    """The entries that speak for what is at fault, and for what a fault names in brackets as its other side.
+
+    All of them together, for nothing tells which of two is wrong. Where no entry can be blamed, all are.
+    """
+    found: dict[str, Told] = {}
+    for fault in faults:
+        places = [fault.path, *re.findall(r"\(([A-Z][\w-]*|[a-z_]+\.[\w.-]+)", fault.expected)]
+        words = f"would give a house that cannot be: {fault.path} {fault.stands}, not {fault.expected}"
+        for entry in (e for place in places for e in _speaking(draft, place)):
+            found.setdefault(entry.id, Told(entry.id, words, True))
+    if found:
+        return found
+    words = f"is set aside: the house would not hold together ({faults[0].path}: {faults[0].stands})"
+    return {e.id: Told(e.id, words, True) for entries in draft.by.values() for e in entries}
+
+
+def _speaking(draft: Draft, place: str) -> list[Entry]:
+    at = place if "." in place else f"devices.{place}"
+    return [
+        entry
+        for path, entries in draft.by.items()
+        if f"{at}.".startswith(f"{path}.") or f"{path}.".startswith(f"{at}.")
+        for entry in entries
+    ]
+
+
+def _nowhere(folded: Folded, draft: Draft, aside: Mapping[str, Told]) -> list[Told]:
+    """Current entries about what is not in the house, though no removal says why."""
+    told = []
+    for (text, _), entries in folded.current.items():
+        subject = subject_of(text)
+        if not draft.holds(subject) and not draft.left(subject):
+            words = f"speaks of {text}, which is not in this house"
+            told += [Told(e.id, words, True) for e in entries if e.id not in aside]
+    return told
+
+
+def _lasting(told: list[Told]) -> tuple[Told, ...]:
+    return tuple(sorted(set(told), key=lambda t: (t.entry, t.words)))

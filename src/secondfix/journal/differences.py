@@ -1,0 +1,150 @@
+"""How the as-built house differs from its revision, in words."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from secondfix.house import House
+from secondfix.journal.entry import Entry
+from secondfix.terms import KNOWN_LABELS, Known
+
+_NOUNS = {
+    "storeys": "Storey", "rooms": "Room", "walls": "Wall", "doors": "Door", "windows": "Window",
+    "circuits": "Circuit", "boxes": "Wall box", "places": "Place", "loads": "Load",
+    "networks": "Network", "devices": "Device", "scenes": "Scene", "outside_uses": "Outside use",
+}  # fmt: skip
+_UNITS = ("mm", "mw", "ma", "us", "permille", "s", "a", "dbm", "pct")
+_SHOWN = {"mw": "mW", "ma": "mA", "us": "µs", "permille": "‰", "a": "A", "dbm": "dBm", "pct": "%"}
+
+
+@dataclass(frozen=True, slots=True)
+class Difference:
+    """``place`` the id of the thing (``B07.2`` for a gang), ``field`` its key (empty: the whole thing);
+    ``designed`` and ``found`` in words; ``says`` one sentence; ``entries`` the ids that say so."""
+
+    place: str
+    field: str
+    designed: str
+    found: str
+    says: str
+    entries: tuple[str, ...]
+
+
+Plain = dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class _At:
+    """A thing of the document: what it is called, its path, its id, and who touched what."""
+
+    noun: str
+    path: str
+    place: str
+    by: Mapping[str, list[Entry]]
+
+
+def differences(revision: House, found: House, by: Mapping[str, list[Entry]]) -> tuple[Difference, ...]:
+    """Every difference, in the order of the document. ``by`` gives paths the entries that touched them."""
+    before, after = (h.model_dump(mode="json") for h in (revision, found))
+    out: list[Difference] = []
+    for collection, noun in _NOUNS.items():
+        old, new = before[collection], after[collection]
+        for key in _keys(old, new):
+            at = _At(noun, f"{collection}.{key}", key, by)
+            out += _of_object(at, old.get(key), new.get(key))
+    return tuple(out)
+
+
+def _keys(old: Plain, new: Plain) -> list[str]:
+    return [*old, *(key for key in new if key not in old)]
+
+
+def _of_object(at: _At, old: Plain | None, new: Plain | None) -> list[Difference]:
+    if old == new:
+        return []
+    whole = old or new or {}
+    label = f"{at.noun} {at.place}" + (f" ({whole['name']})" if whole.get("name") else "")
+    if old is None:
+        words = _summary(new or {})
+        says = f"{label} is not in the revision; found{f': {words}' if words else ''}."
+        return [Difference(at.place, "", "", words, says, _who(at))]
+    if new is None:
+        return [Difference(at.place, "", _summary(old), "", f"{label} no longer stands.", _who(at))]
+    return _of_fields(at, label, old, new)
+
+
+def _of_fields(at: _At, label: str, old: Plain, new: Plain) -> list[Difference]:
+    out: list[Difference] = []
+    for field in old:
+        if old[field] == new[field]:
+            continue
+        if field in {"mounts", "gangs"} and isinstance(old[field], dict):
+            noun = field.removesuffix("s").capitalize()
+            for n in _keys(old[field], new[field]):
+                inner = _At(noun, f"{at.path}.{field}.{n}", f"{at.place}.{n}", at.by)
+                out += _of_object(inner, old[field].get(n), new[field].get(n))
+        elif field not in {"load", "extends"} or "duty" not in old:
+            out.append(_of_field(at, label, field, _pair(field, old, new)))
+    if "duty" in old and old["duty"] == new["duty"] and _duty(old) != _duty(new):
+        out.append(_of_field(at, label, "duty", (_duty(old), _duty(new))))
+    return out
+
+
+def _of_field(at: _At, label: str, field: str, pair: tuple[str, str]) -> Difference:
+    designed, found = pair
+    says = f"{label}, {_words(field)}: the revision says {designed}; found {found}."
+    return Difference(at.place, field, designed, found, says, _who(at, f"{at.path}.{field}"))
+
+
+def _pair(field: str, old: Plain, new: Plain) -> tuple[str, str]:
+    if field == "duty":
+        return _duty(old), _duty(new)
+    if isinstance(old[field], list) and isinstance(new[field], list):
+        lost = [x for x in old[field] if x not in new[field]]
+        more = [x for x in new[field] if x not in old[field]]
+        if lost or more:
+            return _listed(lost, field), _listed(more, field)
+    return _shown(old[field], field), _shown(new[field], field)
+
+
+def _duty(gang: Plain) -> str:
+    return " ".join([gang["duty"].replace("_", " "), *(gang[k] for k in ("load", "extends") if gang[k])])
+
+
+def _words(field: str) -> str:
+    head, _, unit = field.rpartition("_")
+    return (head if unit in _UNITS and head else field).replace("_", " ")
+
+
+def _shown(value: Any, field: str) -> str:
+    if isinstance(value, dict) and set(value) == {"value", "known"}:
+        return f"{_shown(value['value'], field)} ({KNOWN_LABELS[Known(value['known'])]})"
+    if value is None or value == "":
+        return "nothing"
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, dict):
+        return _summary(value) or "nothing"
+    if isinstance(value, list):
+        return _listed(value, field)
+    unit = field.rpartition("_")[2] if "_" in field else ""
+    tail = f" {_SHOWN.get(unit, unit)}" if isinstance(value, int) and unit in _UNITS else ""
+    return f"{value}{tail}"
+
+
+def _listed(values: list[Any], field: str) -> str:
+    return ", ".join(_shown(v, field) for v in values) or "nothing"
+
+
+def _summary(whole: Plain) -> str:
+    """What a thing states, key by key; its name stands in its label."""
+    stated = {k: v for k, v in whole.items() if k != "name" and v not in (None, "", [], {})}
+    return ", ".join(f"{_words(k)} {_shown(v, k)}" for k, v in stated.items())
+
+
+def _who(at: _At, field: str = "") -> tuple[str, ...]:
+    """The entries that touched the field if it was touched by itself, else those at or about the path."""
+    found = at.by.get(field) or [
+        e for path, entries in at.by.items() if f"{at.path}.".startswith(f"{path}.") for e in entries
+    ]
+    return tuple(sorted({e.id for e in found}))

@@ -1,0 +1,85 @@
+"""All kinds of entry, and one entry from a plain object."""
+
+from typing import Any
+
+from pydantic import ValidationError
+
+from secondfix.journal.deeds import (
+    Excluded,
+    Fitted,
+    Joined,
+    JoinFailed,
+    Named,
+    PurposeSet,
+    Removed,
+    Skipped,
+)
+from secondfix.journal.entry import FORMAT, Entry, Unknown
+from secondfix.journal.facts import FunctionTested, Measured, SurveyCorrected
+from secondfix.journal.marks import Adopted, Signed, SnagCleared, SnagRaised, Withdrawn
+
+KINDS: dict[str, type[Entry]] = {
+    "joined": Joined,
+    "join_failed": JoinFailed,
+    "excluded": Excluded,
+    "named": Named,
+    "purpose_set": PurposeSet,
+    "function_tested": FunctionTested,
+    "measured": Measured,
+    "fitted": Fitted,
+    "removed": Removed,
+    "survey_corrected": SurveyCorrected,
+    "snag_raised": SnagRaised,
+    "snag_cleared": SnagCleared,
+    "skipped": Skipped,
+    "withdrawn": Withdrawn,
+    "adopted": Adopted,
+    "signed": Signed,
+}
+
+
+def read_entry(plain: Any, *, line: str = "") -> Entry | tuple[str, str, str]:
+    """The entry, or its first fault as (path, what stands, what was expected).
+
+    ``line`` is the text as it stands, kept for a kind that is not known here.
+    """
+    if not isinstance(plain, dict):
+        return "", f"a {_noun(plain)}", "an object that holds an entry"
+    version = plain.get("format")
+    if isinstance(version, int) and version > FORMAT:
+        return "format", str(version), f"format {FORMAT}: this entry was made by a newer Secondfix"
+    kind = plain.get("kind")
+    model = KINDS.get(kind) if isinstance(kind, str) else None
+    try:
+        if model is None:
+            known = {k: v for k, v in plain.items() if k in Entry.model_fields}
+            return Unknown.model_validate({**known, "line": line})
+        entry = model.model_validate(plain)
+    except ValidationError as error:
+        return _told(error)
+    if entry.subject.partition(":")[0] not in model.speaks_of:
+        return "subject", f"'{entry.subject}'", f"for {kind}: {', '.join(sorted(model.speaks_of))}"
+    return entry
+
+
+def _told(error: ValidationError) -> tuple[str, str, str]:
+    faults = error.errors(include_url=False)
+    first = faults[0]
+    path = ".".join(str(p) for p in first["loc"])
+    more = f" (and {len(faults) - 1} more)" if len(faults) > 1 else ""
+    if first["type"] == "missing":
+        return path, "nothing", f"this key, which is required{more}"
+    if first["type"] == "extra_forbidden":
+        return path, "unknown key", f"a key that the kind knows{more}"
+    message = first["msg"].removeprefix("Value error, ").removeprefix("Input should be ")
+    return path, _short(first["input"]), message + more
+
+
+def _short(value: Any) -> str:
+    text = f"a {_noun(value)}" if isinstance(value, dict | list) else repr(value)
+    return text if len(text) <= 60 else text[:57] + "..."
+
+
+def _noun(value: Any) -> str:
+    names = {dict: "object", list: "list", str: "text", bool: "truth value", type(None): "null"}
+    return names.get(type(value), "number")

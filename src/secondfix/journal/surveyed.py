@@ -1,0 +1,97 @@
+"""Corrections of the survey, names and purposes, written into a draft."""
+
+from typing import Any
+
+from secondfix.journal.deeds import Named, PurposeSet
+from secondfix.journal.draft import Draft, Plain, misfit, without
+from secondfix.journal.facts import SurveyCorrected
+from secondfix.journal.folding import Folded
+from secondfix.journal.paths import Path, path_of
+from secondfix.journal.subject import COLLECTION_OF, subject_of
+
+
+def correct(draft: Draft, folded: Folded) -> None:
+    """Objects found that the book lacks first, then single facts."""
+    corrections = _corrections(folded)
+    for entry in corrections:
+        path = path_of(entry.path)
+        if not path.field:
+            _found_whole(draft, entry, path)
+    for entry in corrections:
+        path = path_of(entry.path)
+        if path.field:
+            _found_fact(draft, entry, path)
+
+
+def _corrections(folded: Folded) -> list[SurveyCorrected]:
+    found = (
+        folded.settled(subject, aspect, SurveyCorrected)
+        for subject, aspect in folded.current
+        if aspect == "working" or "." in aspect
+    )
+    return sorted((e for e in found if e is not None), key=lambda e: (len(e.path.split(".")), e.path))
+
+
+def _holder(draft: Draft, path: Path) -> Plain | None:
+    """The object that holds what the path names by key, or None where the draft has none."""
+    if not path.inner:
+        return draft.all(path.collection)
+    box = draft.all("boxes").get(path.id)
+    return None if box is None else box.setdefault(path.inner, {})
+
+
+def _found_whole(draft: Draft, entry: SurveyCorrected, path: Path) -> None:
+    holder, key = _holder(draft, path), path.slot or path.id
+    if holder is None or key in holder:
+        return  # a box that is not there is told once for all; what the book has is corrected by its facts
+    if not isinstance(entry.found, dict):
+        draft.refuse(entry, f"gives no object for {entry.path}, which the book lacks")
+    elif words := misfit(path.part, entry.found):
+        draft.refuse(entry, f"does not fit {entry.path}: {words}")
+    else:
+        holder[key] = dict(entry.found)
+        draft.touch(entry.path, entry)
+
+
+def _found_fact(draft: Draft, entry: SurveyCorrected, path: Path) -> None:
+    holder = _holder(draft, path) or {}
+    have: Plain | None = holder.get(path.slot or path.id)
+    if have is None:
+        if draft.holds(subject_of(entry.subject)):  # else told once for all with the subjects not found
+            draft.refuse(entry, f"speaks of {entry.path}, which is not in the house")
+        return
+    new = _with_duty(have, entry.found) if path.field == "duty" else _with_fact(have, path.field, entry.found)
+    if words := misfit(path.part, new):
+        draft.refuse(entry, f"does not fit {entry.path}: {words}")
+        return
+    have.clear()
+    have.update(new)
+    draft.touch(entry.path.removesuffix(f".{path.field}") if path.inner else entry.path, entry)
+
+
+def _with_fact(have: Plain, field: str, found: Any) -> Plain:
+    return without(have, [field]) if found is None else {**have, field: found}
+
+
+def _with_duty(have: Plain, found: Any) -> Plain:
+    rest = without(have, ["duty", "load", "extends"])
+    if isinstance(found, dict):
+        return {**rest, **found}
+    return {**rest, "duty": "not_known" if found is None else found}
+
+
+def name_things(draft: Draft, folded: Folded) -> None:
+    """Names given on site, and purposes of loads. Names of entries stand in no document: they are remarks."""
+    for named in folded.each("named", Named):
+        _set(draft, named, "name", named.name)
+    for purpose in folded.each("purpose_set", PurposeSet):
+        _set(draft, purpose, "purpose", purpose.purpose.value)
+
+
+def _set(draft: Draft, entry: Named | PurposeSet, field: str, value: str) -> None:
+    subject = subject_of(entry.subject)
+    collection = COLLECTION_OF.get(subject.kind)
+    have = draft.all(collection).get(subject.id) if collection else None
+    if have is not None:
+        have[field] = value
+        draft.touch(f"{collection}.{subject.id}", entry)
