@@ -89,7 +89,7 @@ def test_a_clash_of_rooms_is_told_once_for_all_entries_in_them() -> None:
     (found,) = wrong(plain)
     assert found.place == "R1"
     assert found.also == ("R2", "L1", "L3", "L2", "L4")
-    assert found.says.endswith("So do 2 more pairs of names.")
+    assert found.says.endswith("Pairs of names with the same trouble: 2 more.")
 
 
 def test_a_scene_is_heard_beside_entries_and_a_room_beside_rooms() -> None:

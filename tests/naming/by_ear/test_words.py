@@ -50,7 +50,7 @@ def test_what_is_said(name: str, words: str) -> None:
         ("anna's", "AE1 N AH0 Z"),
         ("zoe's", "Z OW1 IY0 Z"),
         ("lock's", "L AA1 K S"),
-        ("porches", "P AO1 R CH IH0 Z"),
+        ("torches", "T AO1 R CH IH0 Z"),
         ("awnings", "AA1 N IH0 NG Z"),
         ("grace's", "G R EY1 S IH0 Z"),
         ("downlights", "D AW1 N L AY2 T S"),

@@ -81,7 +81,8 @@ def _clash(called: Called, clash: Clash, ear: Ear, limits: Limits) -> Finding:
             also=also,
         )
     how = "sound alike" if clash.heard.strict is Verdict.ALIKE else "may be misheard for each other"
-    more = f" So do {len(clash.pairs) - 1} more pairs of names." if len(clash.pairs) > 1 else ""
+    others = len(clash.pairs) - 1
+    more = f" Pairs of names with the same trouble: {others} more." if others else ""
     return fails(
         RULE,
         Severity.ADVICE,

@@ -1,4 +1,4 @@
-"""Pronunciations of 3,771 words: phones of ARPAbet, vowels with stress (1 primary, 2 secondary, 0 none).
+"""Pronunciations of 4,318 words: phones of ARPAbet, vowels with stress (1 primary, 2 secondary, 0 none).
 
 Data of Carnegie Mellon University's pronouncing dictionary, US English, its first pronunciation of each
 word; the licence stands beside this file. Which words, and why these: docs/decisions/dictionary.md.
@@ -83,6 +83,7 @@ aid EY1 D
 aidan EY1 D AA0 N
 aim EY1 M
 air EH1 R
+airing EH1 R IH0 NG
 airport EH1 R P AO2 R T
 alan AE1 L AH0 N
 alarm AH0 L AA1 R M
@@ -90,6 +91,7 @@ albert AE1 L B ER0 T
 album AE1 L B AH0 M
 alcohol AE1 L K AH0 HH AA2 L
 alcove AE1 L K OW2 V
+alcoves AE1 L K OW2 V Z
 alex AE1 L AH0 K S
 alexander AE2 L AH0 G Z AE1 N D ER0
 alexandra AE2 L EH0 G Z AE1 N D R AH0
@@ -99,11 +101,14 @@ alice AE1 L AH0 S
 alison AE1 L IH0 S AH0 N
 alive AH0 L AY1 V
 all AO1 L
+alley AE1 L IY0
+allotment AH0 L AA1 T M AH0 N T
 allow AH0 L AW1
 allowed AH0 L AW1 D
 allowing AH0 L AW1 IH0 NG
 allows AH0 L AW1 Z
 almost AO1 L M OW2 S T
+aloe AE1 L OW2
 alone AH0 L OW1 N
 along AH0 L AO1 NG
 alpha AE1 L F AH0
@@ -130,6 +135,7 @@ amplifier AE1 M P L AH0 F AY2 ER0
 amy EY1 M IY0
 an AE1 N
 analysis AH0 N AE1 L AH0 S AH0 S
+anchor AE1 NG K ER0
 and AH0 N D
 andrea AE1 N D R IY2 AH0
 andrew AE1 N D R UW0
@@ -149,8 +155,10 @@ annual AE1 N Y UW0 AH0 L
 another AH0 N AH1 DH ER0
 answer AE1 N S ER0
 answers AE1 N S ER0 Z
+ant AE1 N T
 anthony AE1 N TH AH0 N IY0
 anti AE1 N T IY2
+anvil AE1 N V AH0 L
 any EH1 N IY0
 anybody EH1 N IY0 B AH0 D IY0
 anymore EH2 N IY0 M AO1 R
@@ -176,10 +184,13 @@ approach AH0 P R OW1 CH
 appropriate AH0 P R OW1 P R IY0 AH0 T
 approved AH0 P R UW1 V D
 april EY1 P R AH0 L
+apron EY1 P R AH0 N
 aquarium AH0 K W EH1 R IY0 AH0 M
 arbor AA1 R B ER0
 arbour AA1 R B ER0
+arcade AA0 R K EY1 D
 arch AA1 R CH
+arches AA1 R CH AH0 Z
 architrave AA1 R K AH0 T R EY2 V
 archway AA1 R CH W EY2
 are AA1 R
@@ -190,6 +201,9 @@ argument AA1 R G Y AH0 M AH0 N T
 arm AA1 R M
 armchair AA1 R M CH EH2 R
 armed AA1 R M D
+armoire AA1 M W AA0 R
+armor AA1 R M ER0
+armour AA1 R M ER0
 arms AA1 R M Z
 army AA1 R M IY0
 around ER0 AW1 N D
@@ -197,6 +211,7 @@ arrested ER0 EH1 S T IH0 D
 arrival ER0 AY1 V AH0 L
 arrived ER0 AY1 V D
 arriving ER0 AY1 V IH0 NG
+arrow AE1 R OW0
 art AA1 R T
 arthur AA1 R TH ER0
 article AA1 R T AH0 K AH0 L
@@ -229,6 +244,7 @@ attacks AH0 T AE1 K S
 attempt AH0 T EH1 M P T
 attention AH0 T EH1 N SH AH0 N
 attic AE1 T IH0 K
+attics AE1 T IH0 K S
 attitude AE1 T AH0 T UW2 D
 attractive AH0 T R AE1 K T IH0 V
 audience AA1 D IY0 AH0 N S
@@ -244,34 +260,44 @@ auto AO1 T OW0
 automatically AO2 T AH0 M AE1 T IH0 K L IY0
 autumn AO1 T AH0 M
 available AH0 V EY1 L AH0 B AH0 L
+avenue AE1 V AH0 N UW2
 average AE1 V ER0 IH0 JH
+aviary EY1 V IY0 EH2 R IY0
 avoid AH0 V OY1 D
 aware AH0 W EH1 R
 away AH0 W EY1
 awesome AA1 S AH0 M
 awful AA1 F AH0 L
 awning AA1 N IH0 NG
+azalea AH0 Z EY1 L Y AH0
 b B IY1
 babies B EY1 B IY0 Z
 baby B EY1 B IY0
 back B AE1 K
 background B AE1 K G R AW2 N D
+backyard B AE1 K Y AA2 R D
 bad B AE1 D
+badger B AE1 JH ER0
 badly B AE1 D L IY0
 bag B AE1 G
 bags B AE1 G Z
 bakery B EY1 K ER0 IY0
 balance B AE1 L AH0 N S
+balconies B AE1 L K AH0 N IY0 Z
 balcony B AE1 L K AH0 N IY0
 ball B AO1 L
+ballet B AE0 L EY1
 balls B AO1 L Z
 bamboo B AE0 M B UW1
 ban B AE1 N
 band B AE1 N D
+bandstand B AE1 N D S T AE2 N D
 banister B AE1 N IH0 S T ER0
+banjo B AE1 N JH OW2
 bank B AE1 NG K
 banks B AE1 NG K S
 banned B AE1 N D
+banner B AE1 N ER0
 bannister B AE1 N AH0 S T ER0
 bar B AA1 R
 barack B AA1 R AH0 K
@@ -279,6 +305,9 @@ barbara B AA1 R B ER0 AH0
 barbecue B AA1 R B IH0 K Y UW2
 barely B EH1 R L IY0
 barn B AA1 R N
+barns B AA1 R N Z
+barnyard B AA1 R N Y AA2 R D
+barrel B AE1 R AH0 L
 bars B AA1 R Z
 base B EY1 S
 baseball B EY1 S B AO1 L
@@ -289,13 +318,17 @@ basically B EY1 S IH0 K L IY0
 basil B AE1 Z AH0 L
 basin B EY1 S AH0 N
 basis B EY1 S AH0 S
+basket B AE1 S K AH0 T
 basketball B AE1 S K AH0 T B AO2 L
 bath B AE1 TH
 bathroom B AE1 TH R UW2 M
+bathrooms B AE1 TH R UW2 M Z
 bathtub B AE1 TH T AH0 B
 battery B AE1 T ER0 IY0
 battle B AE1 T AH0 L
+battlement B AE1 T AH0 L M AH0 N T
 bay B EY1
+bays B EY1 Z
 be B IY1
 beach B IY1 CH
 beacon B IY1 K AH0 N
@@ -316,17 +349,22 @@ bedrooms B EH1 D R UW2 M Z
 beds B EH1 D Z
 bedside B EH1 D S AY2 D
 bedtime B EH1 D T AY2 M
+bee B IY1
 beech B IY1 CH
 been B IH1 N
 beer B IH1 R
+bees B IY1 Z
+beetle B IY1 T AH0 L
 before B IH0 F AO1 R
 began B IH0 G AE1 N
 begin B IH0 G IH1 N
 beginning B IH0 G IH1 N IH0 NG
+begonia B IH0 G OW1 N Y AH0
 behavior B IH0 HH EY1 V Y ER0
 behind B IH0 HH AY1 N D
 beige B EY1 ZH
 being B IY1 IH0 NG
+belfry B EH1 L F R IY0
 belief B IH0 L IY1 F
 believe B IH0 L IY1 V
 believed B IH0 L IY1 V D
@@ -335,6 +373,7 @@ bell B EH1 L
 below B IH0 L OW1
 ben B EH1 N
 bench B EH1 N CH
+benches B EH1 N CH IH0 Z
 benefit B EH1 N AH0 F IH0 T
 benefits B EH1 N AH0 F IH0 T S
 benjamin B EH1 N JH AH0 M AH0 N
@@ -371,6 +410,7 @@ blah B L AA1
 blame B L EY1 M
 blanket B L AE1 NG K AH0 T
 blankets B L AE1 NG K AH0 T S
+blender B L EH1 N D ER0
 blind B L AY1 N D
 blinds B L AY1 N D Z
 block B L AA1 K
@@ -378,19 +418,23 @@ blocks B L AA1 K S
 blood B L AH1 D
 blow B L OW1
 blue B L UW1
+bluebell B L UW1 B EH2 L
 board B AO1 R D
 boat B OW1 T
 boathouse B OW1 T HH AW1 S
+boats B OW1 T S
 bob B AA1 B
 bobby B AA1 B IY0
 bodies B AA1 D IY0 Z
 body B AA1 D IY0
 boiler B OY1 L ER0
+boilers B OY1 L ER0 Z
 bollard B AA1 L ER0 D
 bonus B OW1 N AH0 S
 book B UH1 K
 bookcase B UH1 K K EY2 S
 bookcases B UH1 K K EY2 S IH0 Z
+bookends B UH1 K EH2 N D Z
 books B UH1 K S
 bookshelf B UH1 K SH EH2 L F
 bookshelves B UH1 K SH EH2 L V Z
@@ -398,6 +442,7 @@ boom B UW1 M
 boot B UW1 T
 boots B UW1 T S
 border B AO1 R D ER0
+borders B AO1 R D ER0 Z
 bored B AO1 R D
 boring B AO1 R IH0 NG
 born B AO1 R N
@@ -408,8 +453,12 @@ bother B AA1 DH ER0
 bottle B AA1 T AH0 L
 bottom B AA1 T AH0 M
 bought B AA1 T
+boulder B OW1 L D ER0
+boulders B OW1 L D ER0 Z
+bow B AW1
 bowl B OW1 L
 box B AA1 K S
+boxing B AA1 K S IH0 NG
 boy B OY1
 boyfriend B OY1 F R EH2 N D
 boys B OY1 Z
@@ -417,14 +466,19 @@ brain B R EY1 N
 bramble B R AE1 M B AH0 L
 brand B R AE1 N D
 bravo B R AA1 V OW0
+brazier B R EY1 Z IY0 ER0
 break B R EY1 K
+breaker B R EY1 K ER0
 breakfast B R EH1 K F AH0 S T
 breaking B R EY1 K IH0 NG
 breaks B R EY1 K S
 breath B R EH1 TH
+breeze B R IY1 Z
 brenda B R EH1 N D AH0
 brewery B R UW1 ER0 IY0
 brian B R AY1 AH0 N
+brick B R IH1 K
+bricks B R IH1 K S
 bridge B R IH1 JH
 bridget B R IH1 JH AH0 T
 bright B R AY1 T
@@ -435,14 +489,18 @@ brings B R IH1 NG Z
 britain B R IH1 T AH0 N
 british B R IH1 T IH0 SH
 bro B R OW1
+broiler B R OY1 L ER0
 broke B R OW1 K
 broken B R OW1 K AH0 N
 bronze B R AA1 N Z
+brook B R UH1 K
+broom B R UW1 M
 brother B R AH1 DH ER0
 brothers B R AH1 DH ER0 Z
 brought B R AO1 T
 brown B R AW1 N
 bruce B R UW1 S
+bucket B AH1 K AH0 T
 bucks B AH1 K S
 buddy B AH1 D IY0
 budget B AH1 JH IH0 T
@@ -455,15 +513,23 @@ bulbs B AH1 L B Z
 bunch B AH1 N CH
 bungalow B AH1 NG G AH0 L OW2
 bunk B AH1 NG K
+bunker B AH1 NG K ER0
+bunks B AH1 NG K S
+bunting B AH1 N T IH0 NG
+bureau B Y UH1 R OW0
 burn B ER1 N
+burrow B ER1 OW0
 bus B AH1 S
 bush B UH1 SH
+bushes B UH1 SH AH0 Z
 business B IH1 Z N AH0 S
 businesses B IH1 Z N AH0 S AH0 Z
 busy B IH1 Z IY0
 but B AH1 T
+butterfly B AH1 T ER0 F L AY2
 button B AH1 T AH0 N
 buttons B AH1 T AH0 N Z
+buttress B AH1 T R AH0 S
 buy B AY1
 buying B AY1 IH0 NG
 by B AY1
@@ -471,7 +537,10 @@ bye B AY1
 c S IY1
 cabin K AE1 B AH0 N
 cabinet K AE1 B AH0 N AH0 T
+cabinets K AE1 B AH0 N AH0 T S
 cable K EY1 B AH0 L
+cactus K AE1 K T AH0 S
+cage K EY1 JH
 california K AE2 L AH0 F AO1 R N Y AH0
 call K AO1 L
 called K AO1 L D
@@ -483,19 +552,27 @@ camera K AE1 M ER0 AH0
 cameras K AE1 M ER0 AH0 Z
 camp K AE1 M P
 campaign K AE0 M P EY1 N
+camper K AE1 M P ER0
 can K AE1 N
 canada K AE1 N AH0 D AH0
+canal K AH0 N AE1 L
+candelabra K AE2 N D AH0 L AA1 B R AH0
 candidate K AE1 N D AH0 D EY0 T
 candidates K AE1 N D AH0 D EY0 T S
 candle K AE1 N D AH0 L
+candlelight K AE1 N D AH0 L L AY2 T
 candles K AE1 N D AH0 L Z
 cannot K AE1 N AA0 T
+canoe K AH0 N UW1
+canopy K AE1 N AH0 P IY0
+canvas K AE1 N V AH0 S
 cap K AE1 P
 capable K EY1 P AH0 B AH0 L
 capacity K AH0 P AE1 S AH0 T IY0
 capital K AE1 P AH0 T AH0 L
 captain K AE1 P T AH0 N
 car K AA1 R
+caravan K AE1 R AH0 V AE2 N
 carbon K AA1 R B AH0 N
 card K AA1 R D
 cards K AA1 R D Z
@@ -511,10 +588,12 @@ carolina K EH2 R AH0 L AY1 N AH0
 caroline K EH1 R AH0 L AY2 N
 carpet K AA1 R P AH0 T
 carport K AA1 R P AO2 R T
+carriage K AE1 R IH0 JH
 carried K AE1 R IY0 D
 carry K AE1 R IY0
 carrying K AE1 R IY0 IH0 NG
 cars K AA1 R Z
+cascade K AE0 S K EY1 D
 case K EY1 S
 cases K EY1 S AH0 Z
 cash K AE1 SH
@@ -530,12 +609,16 @@ cause K AA1 Z
 caused K AA1 Z D
 causes K AA1 Z AH0 Z
 causing K AA1 Z IH0 NG
+cave K EY1 V
 cecilia S IH0 S IY1 L Y AH0
 cedar S IY1 D ER0
 ceiling S IY1 L IH0 NG
+ceilings S IY1 L IH0 NG Z
 celebrate S EH1 L AH0 B R EY2 T
 cell S EH1 L
 cellar S EH1 L ER0
+cellars S EH1 L ER0 Z
+cello CH EH1 L OW0
 cells S EH1 L Z
 censorship S EH1 N S ER0 SH IH2 P
 cent S EH1 N T
@@ -579,6 +662,7 @@ checked CH EH1 K T
 checking CH EH1 K IH0 NG
 cheese CH IY1 Z
 cherry CH EH1 R IY0
+chess CH EH1 S
 chest CH EH1 S T
 chestnut CH EH1 S N AH2 T
 chicago SH AH0 K AA1 G OW2
@@ -589,6 +673,7 @@ child CH AY1 L D
 children CH IH1 L D R AH0 N
 chime CH AY1 M
 chimney CH IH1 M N IY0
+chimneys CH IH1 M N IY0 Z
 china CH AY1 N AH0
 chinese CH AY0 N IY1 Z
 chloe K L OW1 IY0
@@ -621,9 +706,11 @@ claims K L EY1 M Z
 claire K L EH1 R
 clara K L AE1 R AH0
 clare K L EH1 R
+clarinet K L EH2 R AH0 N EH1 T
 class K L AE1 S
 classes K L AE1 S AH0 Z
 classic K L AE1 S IH0 K
+clay K L EY1
 clean K L IY1 N
 cleaning K L IY1 N IH0 NG
 clear K L IH1 R
@@ -631,23 +718,30 @@ clearly K L IH1 R L IY0
 click K L IH1 K
 client K L AY1 AH0 N T
 clients K L AY1 AH0 N T S
+cliff K L IH1 F
 climate K L AY1 M AH0 T
 clive K L AY1 V
+cloak K L OW1 K
 cloakroom K L OW1 K R UW2 M
 clock K L AA1 K
 close K L OW1 S
 closed K L OW1 Z D
 closer K L OW1 S ER0
 closet K L AA1 Z AH0 T
+closets K L AA1 Z AH0 T S
 clothes K L OW1 DH Z
+cloud K L AW1 D
+clouds K L AW1 D Z
 clover K L OW1 V ER0
 club K L AH1 B
 clubs K L AH1 B Z
 clue K L UW1
+cluster K L AH1 S T ER0
 coach K OW1 CH
 coast K OW1 S T
 coat K OW1 T
 coats K OW1 T S
+cobble K AA1 B AH0 L
 code K OW1 D
 coffee K AA1 F IY0
 cold K OW1 L D
@@ -659,12 +753,15 @@ collection K AH0 L EH1 K SH AH0 N
 college K AA1 L IH0 JH
 color K AH1 L ER0
 colors K AH1 L ER0 Z
+column K AA1 L AH0 M
+columns K AA1 L AH0 M Z
 com K AA1 M
 combat K AA1 M B AE0 T
 combination K AA2 M B AH0 N EY1 SH AH0 N
 come K AH1 M
 comedy K AA1 M AH0 D IY0
 comes K AH1 M Z
+comet K AA1 M AH0 T
 comfortable K AH1 M F ER0 T AH0 B AH0 L
 coming K AH1 M IH0 NG
 comment K AA1 M EH0 N T
@@ -684,6 +781,7 @@ company K AH1 M P AH0 N IY2
 compare K AH0 M P EH1 R
 compared K AH0 M P EH1 R D
 comparison K AH0 M P EH1 R AH0 S AH0 N
+compass K AH1 M P AH0 S
 compete K AH0 M P IY1 T
 competition K AA2 M P AH0 T IH1 SH AH0 N
 competitive K AH0 M P EH1 T AH0 T IH0 V
@@ -694,6 +792,7 @@ completely K AH0 M P L IY1 T L IY0
 complex K AA1 M P L EH0 K S
 complicated K AA1 M P L AH0 K EY2 T AH0 D
 compost K AA1 M P OW0 S T
+compressor K AH0 M P R EH1 S ER0
 computer K AH0 M P Y UW1 T ER0
 computers K AH0 M P Y UW1 T ER0 Z
 concept K AA1 N S EH0 P T
@@ -743,15 +842,19 @@ cook K UH1 K
 cooker K UH1 K ER0
 cooking K UH1 K IH0 NG
 cool K UW1 L
+cooler K UW1 L ER0
 cooling K UW1 L IH0 NG
+coop K UW1 P
 cop K AA1 P
 copper K AA1 P ER0
 copy K AA1 P IY0
 core K AO1 R
 corner K AO1 R N ER0
 corporate K AO1 R P ER0 AH0 T
+corral K ER0 AE1 L
 correct K ER0 EH1 K T
 corridor K AO1 R AH0 D ER0
+corridors K AO1 R IH0 D ER0 Z
 cost K AA1 S T
 costs K AA1 S T S
 cosy K OW1 Z IY0
@@ -770,13 +873,19 @@ couple K AH1 P AH0 L
 course K AO1 R S
 court K AO1 R T
 courtyard K AO1 R T Y AA2 R D
+cousin K AH1 Z AH0 N
+cove K OW1 V
 cover K AH1 V ER0
 coverage K AH1 V ER0 AH0 JH
 covered K AH1 V ER0 D
+coves K OW1 V Z
 cozy K OW1 Z IY0
+cradle K R EY1 D AH0 L
 craft K R AE1 F T
 craig K R EY1 G
+crane K R EY1 N
 crash K R AE1 SH
+crate K R EY1 T
 crazy K R EY1 Z IY0
 cream K R IY1 M
 create K R IY0 EY1 T
@@ -784,6 +893,8 @@ created K R IY0 EY1 T AH0 D
 creating K R IY0 EY1 T IH0 NG
 creative K R IY0 EY1 T IH0 V
 credit K R EH1 D AH0 T
+creek K R IY1 K
+crescent K R EH1 S AH0 N T
 crew K R UW1
 crib K R IH1 B
 crime K R AY1 M
@@ -791,20 +902,28 @@ criminal K R IH1 M AH0 N AH0 L
 crimson K R IH1 M Z AH0 N
 crisis K R AY1 S AH0 S
 critical K R IH1 T IH0 K AH0 L
+crocus K R OW1 K AH0 S
 cross K R AO1 S
+crossing K R AO1 S IH0 NG
+crow K R OW1
 crowd K R AW1 D
+crown K R AW1 N
 cry K R AY1
 crying K R AY1 IH0 NG
+crypt K R IH1 P T
 cultural K AH1 L CH ER0 AH0 L
 culture K AH1 L CH ER0
 cup K AH1 P
 cupboard K AH1 B ER0 D
+cupboards K AH1 B ER0 D Z
+cupola K AH0 P OW1 L AH0
 curb K ER1 B
 curious K Y UH1 R IY0 AH0 S
 current K ER1 AH0 N T
 currently K ER1 AH0 N T L IY0
 curtain K ER1 T AH0 N
 curtains K ER1 T AH0 N Z
+custom K AH1 S T AH0 M
 customer K AH1 S T AH0 M ER0
 customers K AH1 S T AH0 M ER0 Z
 cut K AH1 T
@@ -813,17 +932,21 @@ cuts K AH1 T S
 cutting K AH1 T IH0 NG
 cyan S AY0 AE1 N
 cycle S AY1 K AH0 L
+cylinder S IH1 L AH0 N D ER0
 cypress S AY1 P R AH0 S
 d D IY1
 da D AA1
 dad D AE1 D
 daddy D AE1 D IY0
 dado D EY1 D OW2
+daffodil D AE1 F AH0 D IH2 L
 daily D EY1 L IY0
 dairy D EH1 R IY0
+dais D EY1 Z
 daisy D EY1 Z IY0
 dallas D AE1 L AH0 S
 damage D AE1 M AH0 JH
+damp D AE1 M P
 dan D AE1 N
 dance D AE1 N S
 danger D EY1 N JH ER0
@@ -832,6 +955,7 @@ daniel D AE1 N Y AH0 L
 daphne D AE1 F N IY0
 dark D AA1 R K
 darkroom D AA1 R K R UW2 M
+darts D AA1 R T S
 data D EY1 T AH0
 date D EY1 T
 dating D EY1 T IH0 NG
@@ -839,6 +963,7 @@ daughter D AO1 T ER0
 david D EY1 V IH0 D
 dawn D AO1 N
 day D EY1
+daylight D EY1 L AY2 T
 days D EY1 Z
 de D IY1
 dead D EH1 D
@@ -863,12 +988,14 @@ deck D EH1 K
 decking D EH1 K IH0 NG
 decline D IH0 K L AY1 N
 deep D IY1 P
+deer D IH1 R
 defend D IH0 F EH1 N D
 defense D IH0 F EH1 N S
 definitely D EH1 F AH0 N AH0 T L IY0
 definition D EH2 F AH0 N IH1 SH AH0 N
 degree D IH0 G R IY1
 degrees D IH0 G R IY1 Z
+dehumidifier D IY0 HH Y UW0 M IH1 D AH0 F AY0 ER0
 deliver D IH0 L IH1 V ER0
 delta D EH1 L T AH0
 demand D IH0 M AE1 N D
@@ -876,6 +1003,7 @@ democracy D IH0 M AA1 K R AH0 S IY0
 democratic D EH2 M AH0 K R AE1 T IH0 K
 den D EH1 N
 dennis D EH1 N IH0 S
+dens D EH1 N Z
 department D IH0 P AA1 R T M AH0 N T
 departure D IH0 P AA1 R CH ER0
 depend D IH0 P EH1 N D
@@ -884,6 +1012,7 @@ depends D IH0 P EH1 N D Z
 depression D IH0 P R EH1 SH AH0 N
 describe D IH0 S K R AY1 B
 described D IH0 S K R AY1 B D
+desert D EH1 Z ER0 T
 deserve D IH0 Z ER1 V
 design D IH0 Z AY1 N
 designed D IH0 Z AY1 N D
@@ -904,6 +1033,7 @@ developing D IH0 V EH1 L AH0 P IH0 NG
 development D IH0 V EH1 L AH0 P M AH0 N T
 device D IH0 V AY1 S
 devices D IH0 V AY1 S AH0 Z
+diamond D AY1 M AH0 N D
 diana D AY0 AE1 N AH0
 diane D AY0 AE1 N
 did D IH1 D
@@ -919,6 +1049,7 @@ dim D IH1 M
 dimmer D IH1 M ER0
 dining D AY1 N IH0 NG
 dinner D IH1 N ER0
+dinosaur D AY1 N AH0 S AO2 R
 direct D ER0 EH1 K T
 direction D ER0 EH1 K SH AH0 N
 directly D ER0 EH1 K T L IY0
@@ -927,6 +1058,7 @@ dirty D ER1 T IY0
 disagree D IH0 S AH0 G R IY1
 disappointed D IH2 S AH0 P OY1 N T IH0 D
 disaster D IH0 Z AE1 S T ER0
+disco D IH1 S K OW0
 discovered D IH0 S K AH1 V ER0 D
 discuss D IH0 S K AH1 S
 discussion D IH0 S K AH1 SH AH0 N
@@ -938,14 +1070,20 @@ district D IH1 S T R IH0 K T
 divorce D IH0 V AO1 R S
 divorced D IH0 V AO1 R S T
 do D UW1
+dock D AA1 K
 doctor D AA1 K T ER0
 doctors D AA1 K T ER0 Z
 does D AH1 Z
 dog D AO1 G
 dogs D AA1 G Z
 doing D UW1 IH0 NG
+doll D AA1 L
 dollar D AA1 L ER0
 dollars D AA1 L ER0 Z
+dolls D AA1 L Z
+dolphin D AA1 L F AH0 N
+dome D OW1 M
+domes D OW1 M Z
 domestic D AH0 M EH1 S T IH0 K
 dominic D AA1 M AH0 N IH0 K
 donald D AA1 N AH0 L D
@@ -964,11 +1102,14 @@ dot D AA1 T
 double D AH1 B AH0 L
 doubt D AW1 T
 douglas D AH1 G L AH0 S
+dove D AH1 V
 down D AW1 N
 download D AW1 N L OW2 D
 downstairs D AW1 N S T EH1 R Z
+downtown D AW1 N T AW1 N
 dozen D AH1 Z AH0 N
 dr D R AY1 V
+dragon D R AE1 G AH0 N
 drain D R EY1 N
 drama D R AA1 M AH0
 drape D R EY1 P
@@ -983,6 +1124,7 @@ dreams D R IY1 M Z
 dress D R EH1 S
 dresser D R EH1 S ER0
 dressing D R EH1 S IH0 NG
+drill D R IH1 L
 drink D R IH1 NG K
 drinking D R IH1 NG K IH0 NG
 drive D R AY1 V
@@ -995,19 +1137,27 @@ drop D R AA1 P
 dropped D R AA1 P T
 drove D R OW1 V
 drug D R AH1 G
+drum D R AH1 M
+drums D R AH1 M Z
 dry D R AY1
 dryer D R AY1 ER0
+drying D R AY1 IH0 NG
+duck D AH1 K
 dude D UW1 D
 due D UW1
 dumb D AH1 M
 duncan D AH1 NG K AH0 N
+dune D UW1 N
+dungeon D AH1 N JH AH0 N
 during D UH1 R IH0 NG
 dusk D AH1 S K
+duster D AH1 S T ER0
 duty D UW1 T IY0
 dying D AY1 IH0 NG
 dylan D IH1 L AH0 N
 e IY1
 each IY1 CH
+eagle IY1 G AH0 L
 earlier ER1 L IY0 ER0
 early ER1 L IY0
 earn ER1 N
@@ -1055,9 +1205,12 @@ elections IH0 L EH1 K SH AH0 N Z
 electric IH0 L EH1 K T R IH0 K
 electricity IH0 L EH2 K T R IH1 S AH0 T IY0
 elena EH1 L AH0 N AA0
+elephant EH1 L AH0 F AH0 N T
+elevator EH1 L AH0 V EY2 T ER0
 eleven IH0 L EH1 V AH0 N
 eleventh IH0 L EH1 V AH0 N TH
 elizabeth IH0 L IH1 Z AH0 B AH0 TH
+elk EH1 L K
 ella EH1 L AH0
 ellen EH1 L AH0 N
 elliot EH1 L IY0 AH0 T
@@ -1111,6 +1264,7 @@ erica EH1 R IH0 K AH0
 ernest ER1 N AH0 S T
 error EH1 R ER0
 es EH1 S
+escalator EH1 S K AH0 L EY2 T ER0
 escape IH0 S K EY1 P
 especially AH0 S P EH1 SH L IY0
 essentially EH0 S EH1 N SH AH0 L IY0
@@ -1170,8 +1324,10 @@ explanation EH2 K S P L AH0 N EY1 SH AH0 N
 exposed IH0 K S P OW1 Z D
 express IH0 K S P R EH1 S
 extended IH0 K S T EH1 N D AH0 D
+extension IH0 K S T EH1 N SH AH0 N
 extent IH0 K S T EH1 N T
 exterior IH0 K S T IH1 R IY0 ER0
+external IH0 K S T ER1 N AH0 L
 extra EH1 K S T R AH0
 extract EH1 K S T R AE2 K T
 extreme EH0 K S T R IY1 M
@@ -1192,8 +1348,10 @@ failed F EY1 L D
 failure F EY1 L Y ER0
 fair F EH1 R
 fairly F EH1 R L IY0
+fairy F EH1 R IY0
 faith F EY1 TH
 fake F EY1 K
+falcon F AE1 L K AH0 N
 fall F AO1 L
 fallen F AA1 L AH0 N
 falling F AA1 L IH0 NG
@@ -1209,11 +1367,14 @@ fantastic F AE0 N T AE1 S T IH0 K
 fantasy F AE1 N T AH0 S IY0
 far F AA1 R
 farm F AA1 R M
+farmyard F AA1 R M Y AA2 R D
 fashion F AE1 SH AH0 N
 fast F AE1 S T
 faster F AE1 S T ER0
 fat F AE1 T
 father F AA1 DH ER0
+faucet F AO1 S AH0 T
+faucets F AO1 S AH0 T S
 fault F AO1 L T
 favor F EY1 V ER0
 favorite F EY1 V ER0 IH0 T
@@ -1225,6 +1386,7 @@ fed F EH1 D
 federal F EH1 D ER0 AH0 L
 fee F IY1
 feed F IY1 D
+feeder F IY1 D ER0
 feel F IY1 L
 feeling F IY1 L IH0 NG
 feelings F IY1 L IH0 NG Z
@@ -1238,6 +1400,8 @@ female F IY1 M EY2 L
 fence F EH1 N S
 fender F EH1 N D ER0
 fern F ER1 N
+ferns F ER1 N Z
+festoon F EH2 S T UW1 N
 few F Y UW1
 fewer F Y UW1 ER0
 field F IY1 L D
@@ -1252,6 +1416,7 @@ fighting F AY1 T IH0 NG
 figure F IH1 G Y ER0
 figured F IH1 G Y ER0 D
 figures F IH1 G Y ER0 Z
+filament F IH1 L AH0 M AH0 N T
 file F AY1 L
 fill F IH1 L
 filled F IH1 L D
@@ -1262,6 +1427,7 @@ final F AY1 N AH0 L
 finally F AY1 N AH0 L IY0
 finance F AH0 N AE1 N S
 financial F AH0 N AE1 N SH AH0 L
+finch F IH1 N CH
 find F AY1 N D
 finding F AY1 N D IH0 NG
 fine F AY1 N
@@ -1273,27 +1439,41 @@ fiona F IY0 OW1 N AH0
 fire F AY1 ER0
 fired F AY1 ER0 D
 fireplace F AY1 ER0 P L EY2 S
+fireplaces F AY1 ER0 P L EY2 S AH0 Z
 firm F ER1 M
 first F ER1 S T
 fish F IH1 SH
 fit F IH1 T
+fitting F IH1 T IH0 NG
+fittings F IH1 T IH0 NG Z
 five F AY1 V
 fix F IH1 K S
 fixed F IH1 K S T
+fixture F IH1 K S CH ER0
 flag F L AE1 G
+flare F L EH1 R
+flash F L AE1 SH
 flat F L AE1 T
+flicker F L IH1 K ER0
 flight F L AY1 T
 flood F L AH1 D
 floodlight F L AH1 D L AY2 T
 floor F L AO1 R
+floors F L AO1 R Z
 florence F L AO1 R AH0 N S
 florida F L AO1 R AH0 D AH0
 flow F L OW1
+flower F L AW1 ER0
+flowers F L AW1 ER0 Z
 flu F L UW1
+fluorescent F L UH2 R EH1 S AH0 N T
+flute F L UW1 T
 fly F L AY1
 flying F L AY1 IH0 NG
 focus F OW1 K AH0 S
 focused F OW1 K AH0 S T
+fog F AA1 G
+folding F OW1 L D IH0 NG
 folks F OW1 K S
 follow F AA1 L OW0
 followed F AA1 L OW0 D
@@ -1301,6 +1481,7 @@ following F AA1 L OW0 IH0 NG
 food F UW1 D
 foot F UH1 T
 football F UH1 T B AO2 L
+footpath F UH1 T P AE2 TH
 for F AO1 R
 force F AO1 R S
 forced F AO1 R S T
@@ -1327,6 +1508,7 @@ fourteen F AO1 R T IY1 N
 fourteenth F AO1 R T IY1 N TH
 fourth F AO1 R TH
 fox F AA1 K S
+foxglove F AA1 K S G L AH2 V
 foxtrot F AA1 K S T R AA0 T
 foyer F OY1 ER0
 frame F R EY1 M
@@ -1349,8 +1531,10 @@ friend F R EH1 N D
 friendly F R EH1 N D L IY0
 friends F R EH1 N D Z
 friendship F R EH1 N D SH IH0 P
+frog F R AA1 G
 from F R AH1 M
 front F R AH1 N T
+frost F R AO1 S T
 fuel F Y UW1 AH0 L
 full F UH1 L
 fully F UH1 L IY0
@@ -1361,26 +1545,34 @@ funding F AH1 N D IH0 NG
 funds F AH1 N D Z
 funny F AH1 N IY0
 furnace F ER1 N AH0 S
+furniture F ER1 N IH0 CH ER0
 further F ER1 DH ER0
+futon F UW1 T AA0 N
 future F Y UW1 CH ER0
 g JH IY1
 gable G EY1 B AH0 L
 gain G EY1 N
+galaxy G AE1 L AH0 K S IY0
 gallery G AE1 L ER0 IY0
+galley G AE1 L IY0
 game G EY1 M
 games G EY1 M Z
 gaming G EY1 M IH0 NG
 gamma G AE1 M AH0
 gap G AE1 P
 garage G ER0 AA1 ZH
+garages G ER0 AA1 ZH IH0 Z
 garbage G AA1 R B IH0 JH
 garden G AA1 R D AH0 N
+gardens G AA1 R D AH0 N Z
 gareth G EH1 R IH0 TH
+garland G AA1 R L AH0 N D
 gary G EH1 R IY0
 gas G AE1 S
 gate G EY1 T
 gates G EY1 T S
 gateway G EY1 T W EY2
+gauge G EY1 JH
 gave G EY1 V
 gavin G AE1 V IH0 N
 gazebo G AH0 Z IY1 B OW0
@@ -1392,6 +1584,7 @@ generation JH EH2 N ER0 EY1 SH AH0 N
 george JH AO1 R JH
 georgia JH AO1 R JH AH0
 gerald JH EH1 R AH0 L D
+geranium JH ER0 EY1 N IY0 AH0 M
 german JH ER1 M AH0 N
 germany JH ER1 M AH0 N IY0
 get G EH1 T
@@ -1400,6 +1593,7 @@ getting G EH1 T IH0 NG
 geyser G AY1 Z ER0
 giant JH AY1 AH0 N T
 gift G IH1 F T
+giraffe JH ER0 AE1 F
 girl G ER1 L
 girlfriend G ER1 L F R EH2 N D
 girls G ER1 L Z
@@ -1408,13 +1602,19 @@ given G IH1 V AH0 N
 gives G IH1 V Z
 giving G IH1 V IH0 NG
 glad G L AE1 D
+glade G L EY1 D
 glass G L AE1 S
+glazing G L EY1 Z IH0 NG
+gleam G L IY1 M
+glimmer G L IH1 M ER0
+glint G L IH1 N T
 global G L OW1 B AH0 L
 globe G L OW1 B
 gloria G L AO1 R IY0 AH0
 glove G L AH1 V
 gloves G L AH1 V Z
 glow G L OW1
+glue G L UW1
 go G OW1
 goal G OW1 L
 goals G OW1 L Z
@@ -1428,6 +1628,7 @@ good G UH1 D
 goodbye G UH2 D B AY1
 goodness G UH1 D N AH0 S
 goodnight G UH1 D N AY2 T
+goose G UW1 S
 gordon G AO1 R D AH0 N
 gosh G AA1 SH
 got G AA1 T
@@ -1443,10 +1644,16 @@ graduated G R AE1 JH UW0 EY2 T IH0 D
 graham G R EY1 AH0 M
 grand G R AE1 N D
 grandad G R AE1 N D AE2 D
+grandfather G R AE1 N D F AA2 DH ER0
 grandma G R AE1 N D M AA0
+grandmother G R AE1 N D M AH2 DH ER0
 grandpa G R AE1 N D P AA2
+grandparents G R AE1 N D P EH2 R AH0 N T S
+granite G R AE1 N AH0 T
 granny G R AE1 N IY0
 granted G R AE1 N T AH0 D
+grass G R AE1 S
+gravel G R AE1 V AH0 L
 gray G R EY1
 great G R EY1 T
 greater G R EY1 T ER0
@@ -1457,21 +1664,28 @@ greta G R IY1 T AH0
 grew G R UW1
 grey G R EY1
 grill G R IH1 L
+grinder G R AY1 N D ER0
 gross G R OW1 S
+grotto G R AA1 T OW2
 ground G R AW1 N D
 group G R UW1 P
 groups G R UW1 P S
+grove G R OW1 V
 grow G R OW1
 growing G R OW1 IH0 NG
 grown G R OW1 N
 growth G R OW1 TH
 guarantee G EH2 R AH0 N T IY1
 guard G AA1 R D
+guardian G AA1 R D IY0 AH0 N
 guess G EH1 S
 guest G EH1 S T
 guests G EH1 S T S
 guide G AY1 D
 guilty G IH1 L T IY0
+guitar G IH0 T AA1 R
+gutter G AH1 T ER0
+gutters G AH1 T ER0 Z
 guy G AY1
 guys G AY1 Z
 gwen G W EH1 N
@@ -1483,13 +1697,18 @@ had HH AE1 D
 hair HH EH1 R
 half HH AE1 F
 hall HH AO1 L
+halls HH AO1 L Z
 hallway HH AO1 L W EY2
+halo HH EY1 L OW0
+halogen HH AE1 L AH0 JH AH0 N
 hammock HH AE1 M AH0 K
+hamper HH AE1 M P ER0
 hand HH AE1 N D
 handle HH AE1 N D AH0 L
 handrail HH AE1 N D R EY2 L
 hands HH AE1 N D Z
 hang HH AE1 NG
+hanger HH AE1 NG ER0
 hanging HH AE1 NG IH0 NG
 hannah HH AE1 N AH0
 happen HH AE1 P AH0 N
@@ -1502,18 +1721,23 @@ harbour HH AA1 R B ER0
 hard HH AA1 R D
 harder HH AA1 R D ER0
 hardly HH AA1 R D L IY0
+hardware HH AA1 R D W EH2 R
 harm HH AA1 R M
 harold HH EH1 R AH0 L D
+harp HH AA1 R P
 harriet HH EH1 R IY0 AH0 T
 harry HH EH1 R IY0
 has HH AE1 Z
 hat HH AE1 T
+hatch HH AE1 CH
 have HH AE1 V
 having HH AE1 V IH0 NG
+hawk HH AO1 K
 hay HH EY1
 hazel HH EY1 Z AH0 L
 he HH IY1
 head HH EH1 D
+headboard HH EH1 D B AO2 R D
 headed HH EH1 D AH0 D
 heads HH EH1 D Z
 health HH EH1 L TH
@@ -1527,15 +1751,19 @@ hearth HH AA1 R TH
 heat HH IY1 T
 heater HH IY1 T ER0
 heaters HH IY1 T ER0 Z
+heath HH IY1 TH
 heather HH EH1 DH ER0
 heating HH IY1 T IH0 NG
 heavy HH EH1 V IY0
 hector HH EH1 K T ER0
 hedge HH EH1 JH
+hedgehog HH EH1 JH HH AA2 G
+hedges HH EH1 JH IH0 Z
 heidi HH AY1 D IY0
 held HH EH1 L D
 helen HH EH1 L AH0 N
 hello HH AH0 L OW1
+helmet HH EH1 L M AH0 T
 help HH EH1 L P
 helped HH EH1 L P T
 helpful HH EH1 L P F AH0 L
@@ -1548,14 +1776,18 @@ her HH ER1
 herbert HH ER1 B ER0 T
 here HH IY1 R
 hero HH IH1 R OW0
+heron HH EH1 R AH0 N
 herself HH ER0 S EH1 L F
 hey HH EY1
 hi HH AY1
 hidden HH IH1 D AH0 N
 hide HH AY1 D
+hideout HH AY1 D AW2 T
 high HH AY1
 higher HH AY1 ER0
 highest HH AY1 AH0 S T
+highlight HH AY1 L AY2 T
+highlights HH AY1 L AY2 T S
 highly HH AY1 L IY0
 hilarious HH IH0 L EH1 R IY0 AH0 S
 hill HH IH1 L
@@ -1572,11 +1804,14 @@ hob HH AA1 B
 hobbies HH AA1 B IY0 Z
 hobby HH AA1 B IY0
 hockey HH AA1 K IY0
+hoist HH OY1 S T
+hoists HH OY1 S T S
 hold HH OW1 L D
 holding HH OW1 L D IH0 NG
 hole HH OW1 L
 holiday HH AA1 L AH0 D EY2
 holidays HH AA1 L AH0 D EY2 Z
+hollow HH AA1 L OW0
 holly HH AA1 L IY0
 holy HH OW1 L IY0
 home HH OW1 M
@@ -1584,14 +1819,19 @@ homes HH OW1 M Z
 honest AA1 N AH0 S T
 honestly AA1 N AH0 S T L IY0
 honey HH AH1 N IY0
+honeysuckle HH AH1 N IY0 S AH2 K AH0 L
 honor AA1 N ER0
 hood HH UH1 D
+hook HH UH1 K
+hooks HH UH1 K S
 hope HH OW1 P
 hopefully HH OW1 P F AH0 L IY0
 hopes HH OW1 P S
 hoping HH OW1 P IH0 NG
+horizon HH ER0 AY1 Z AH0 N
 horrible HH AO1 R AH0 B AH0 L
 horse HH AO1 R S
+hose HH OW1 Z
 hospital HH AA1 S P IH2 T AH0 L
 host HH OW1 S T
 hot HH AA1 T
@@ -1606,17 +1846,22 @@ however HH AW2 EH1 V ER0
 huge HH Y UW1 JH
 hugh HH Y UW1
 hugo HH Y UW1 G OW0
+hull HH AH1 L
 human HH Y UW1 M AH0 N
 humans HH Y UW1 M AH0 N Z
+humidifier HH Y UW0 M IH1 D AH0 F AY2 ER0
 humor HH Y UW1 M ER0
 hundred HH AH1 N D R AH0 D
 hundreds HH AH1 N D R AH0 D Z
 hundredth HH AH1 N D R AH0 D TH
 hungry HH AH1 NG G R IY0
 hunter HH AH1 N T ER0
+hurricane HH ER1 AH0 K EY2 N
 hurt HH ER1 T
 husband HH AH1 Z B AH0 N D
 hut HH AH1 T
+hutch HH AH1 CH
+hyacinth HH AY1 AH0 S IH2 N TH
 i AY1
 ian IY1 AH0 N
 ice AY1 S
@@ -1691,6 +1936,7 @@ interested IH1 N T R AH0 S T IH0 D
 interesting IH1 N T R AH0 S T IH0 NG
 interests IH1 N T R AH0 S T S
 interior IH2 N T IH1 R IY0 ER0
+internal IH2 N T ER1 N AH0 L
 international IH2 N T ER0 N AE1 SH AH0 N AH0 L
 internet IH1 N T ER0 N EH2 T
 interview IH1 N T ER0 V Y UW2
@@ -1702,6 +1948,7 @@ investment IH2 N V EH1 S T M AH0 N T
 investors IH2 N V EH1 S T ER0 Z
 invited IH2 N V AY1 T AH0 D
 involved IH2 N V AA1 L V D
+ionizer AY1 AH0 N AY2 Z ER0
 ireland AY1 ER0 L AH0 N D
 irene AY0 R IY1 N
 iris AY1 R AH0 S
@@ -1750,6 +1997,8 @@ jeremy JH EH1 R AH0 M IY2
 jerry JH EH1 R IY0
 jersey JH ER1 Z IY0
 jessica JH EH1 S IH0 K AH0
+jetty JH EH1 T IY0
+jigsaw JH IH1 G S AO2
 jill JH IH1 L
 jim JH IH1 M
 joan JH OW1 N
@@ -1782,7 +2031,10 @@ julie JH UW1 L IY0
 juliet JH UW1 L IY0 EH2 T
 july JH UW2 L AY1
 jump JH AH1 M P
+junction JH AH1 NG K SH AH0 N
 june JH UW1 N
+jungle JH AH1 NG G AH0 L
+junior JH UW1 N Y ER0
 juniper JH UW1 N AH0 P ER0
 just JH AH1 S T
 justice JH AH1 S T AH0 S
@@ -1793,6 +2045,7 @@ kate K EY1 T
 katherine K AE1 TH ER0 IH0 N
 kathleen K AE0 TH L IY1 N
 katie K EY1 T IY0
+kayak K AY1 AE0 K
 keep K IY1 P
 keeping K IY1 P IH0 NG
 keeps K IY1 P S
@@ -1820,6 +2073,7 @@ kinds K AY1 N D Z
 king K IH1 NG
 kitchen K IH1 CH AH0 N
 kitchenette K IH2 CH AH0 N EH1 T
+kitchens K IH1 CH AH0 N Z
 knew N UW1
 knife N AY1 F
 knitting N IH1 T IH0 NG
@@ -1837,14 +2091,19 @@ lab L AE1 B
 labor L EY1 B ER0
 labour L EY1 B ER0
 lack L AE1 K
+lacquer L AE1 K ER0
+ladder L AE1 D ER0
 ladies L EY1 D IY0 Z
 lady L EY1 D IY0
 laid L EY1 D
+lair L EH1 R
 lake L EY1 K
+laminate L AE1 M AH0 N AH0 T
 lamp L AE1 M P
 lamps L AE1 M P S
 land L AE1 N D
 landing L AE1 N D IH0 NG
+landings L AE1 N D IH0 NG Z
 lane L EY1 N
 language L AE1 NG G W AH0 JH
 lantern L AE1 N T ER0 N
@@ -1855,11 +2114,13 @@ large L AA1 R JH
 largely L AA1 R JH L IY0
 larger L AA1 R JH ER0
 largest L AA1 R JH AH0 S T
+laser L EY1 Z ER0
 last L AE1 S T
 late L EY1 T
 lately L EY1 T L IY0
 later L EY1 T ER0
 latest L EY1 T AH0 S T
+lathe L EY1 DH
 laugh L AE1 F
 laughing L AE1 F IH0 NG
 launch L AO1 N CH
@@ -1868,10 +2129,12 @@ laundry L AO1 N D R IY0
 laura L AO1 R AH0
 laurel L AO1 R AH0 L
 lauren L AO1 R AH0 N
+lava L AA1 V AH0
 lavatory L AE1 V AH0 T AO2 R IY0
 lavender L AE1 V AH0 N D ER0
 law L AO1
 lawn L AO1 N
+lawns L AO1 N Z
 lawrence L AO1 R AH0 N S
 laws L AO1 Z
 lawyer L AO1 Y ER0
@@ -1887,6 +2150,7 @@ leading L IY1 D IH0 NG
 leads L IY1 D Z
 league L IY1 G
 leah L IY1 AH0
+lean L IY1 N
 learn L ER1 N
 learned L ER1 N D
 learning L ER1 N IH0 NG
@@ -1895,6 +2159,8 @@ leave L IY1 V
 leaves L IY1 V Z
 leaving L IY1 V IH0 NG
 led L EH1 D
+ledge L EH1 JH
+ledges L EH1 JH IH0 Z
 left L EH1 F T
 leg L EH1 G
 legal L IY1 G AH0 L
@@ -1906,6 +2172,7 @@ length L EH1 NG K TH
 leo L IY1 OW0
 leon L IY1 AA0 N
 leonard L EH1 N ER0 D
+leopard L EH1 P ER0 D
 less L EH1 S
 lesson L EH1 S AH0 N
 let L EH1 T
@@ -1917,6 +2184,7 @@ levels L EH1 V AH0 L Z
 lewis L UW1 IH0 S
 liam L IY1 AH0 M
 liberal L IH1 B ER2 AH0 L
+libraries L AY1 B R EH0 R IY2 Z
 library L AY1 B R EH0 R IY2
 license L AY1 S AH0 N S
 lie L AY1
@@ -1926,13 +2194,17 @@ lifestyle L AY1 F S T AY2 L
 lifetime L AY1 F T AY2 M
 lift L IH1 F T
 light L AY1 T
+lighthouse L AY1 T HH AW2 S
 lighting L AY1 T IH0 NG
+lightning L AY1 T N IH0 NG
 lights L AY1 T S
 like L AY1 K
 liked L AY1 K T
 likely L AY1 K L IY0
 likes L AY1 K S
 lilac L AY1 L AE2 K
+lilacs L AY1 L AE2 K S
+lilies L IH1 L IY0 Z
 lily L IH1 L IY0
 lima L AY1 M AH0
 lime L AY1 M
@@ -1946,6 +2218,9 @@ lines L AY1 N Z
 link L IH1 NG K
 linked L IH1 NG K T
 links L IH1 NG K S
+lino L IY1 N OW0
+lintel L IH1 N T AH0 L
+lion L AY1 AH0 N
 lisa L IY1 S AH0
 list L IH1 S T
 listed L IH1 S T AH0 D
@@ -1957,6 +2232,7 @@ live L AY1 V
 lived L IH1 V D
 lives L IH1 V Z
 living L IH1 V IH0 NG
+lizard L IH1 Z ER0 D
 load L OW1 D
 loan L OW1 N
 loans L OW1 N Z
@@ -1965,10 +2241,13 @@ local L OW1 K AH0 L
 location L OW0 K EY1 SH AH0 N
 lock L AA1 K
 locked L AA1 K T
+locker L AA1 K ER0
+lockers L AA1 K ER0 Z
 locks L AA1 K S
 lodge L AA1 JH
 loft L AO1 F T
 log L AO1 G
+loggia L AA1 G IY0 AH0
 logic L AA1 JH IH0 K
 logs L AO1 G Z
 lois L OW1 AH0 S
@@ -1981,6 +2260,8 @@ look L UH1 K
 looked L UH1 K T
 looking L UH1 K IH0 NG
 looks L UH1 K S
+loom L UW1 M
+loop L UW1 P
 lord L AO1 R D
 los L OW1 S
 lose L UW1 Z
@@ -1993,6 +2274,7 @@ loud L AW1 D
 louis L UW1 IH0 S
 louise L UW0 IY1 Z
 lounge L AW1 N JH
+lounges L AW1 N JH IH0 Z
 love L AH1 V
 loved L AH1 V D
 lovely L AH1 V L IY0
@@ -2005,6 +2287,7 @@ lucky L AH1 K IY0
 lucy L UW1 S IY0
 luke L UW1 K
 lunch L AH1 N CH
+lupin L UW1 P AH0 N
 lydia L IH1 D IY0 AH0
 lying L AY1 IH0 NG
 m EH1 M
@@ -2016,14 +2299,18 @@ magazine M AE1 G AH0 Z IY2 N
 magenta M AH0 JH EH1 N T AH0
 magic M AE1 JH IH0 K
 magnolia M AE0 G N OW1 L Y AH0
+magpie M AE1 G P AY2
 mail M EY1 L
 mailbox M EY1 L B AA2 K S
 main M EY1 N
 mainly M EY1 N L IY0
+mains M EY1 N Z
 maintain M EY0 N T EY1 N
+maintenance M EY1 N T AH0 N AH0 N S
 major M EY1 JH ER0
 majority M AH0 JH AO1 R AH0 T IY0
 make M EY1 K
+maker M EY1 K ER0
 makes M EY1 K S
 making M EY1 K IH0 NG
 malcolm M AE1 L K AH0 M
@@ -2034,15 +2321,18 @@ managed M AE1 N AH0 JH D
 management M AE1 N AH0 JH M AH0 N T
 manager M AE1 N AH0 JH ER0
 manhattan M AE0 N HH AE1 T AH0 N
+manifold M AE1 N AH0 F OW2 L D
 mantel M AE1 N T AH0 L
 many M EH1 N IY0
 map M AE1 P
 maple M EY1 P AH0 L
+marble M AA1 R B AH0 L
 march M AA1 R CH
 marcus M AA1 R K AH0 S
 margaret M AA1 R G ER0 IH0 T
 maria M ER0 IY1 AH0
 marie M ER0 IY1
+marigold M EH1 R AH0 G OW2 L D
 marion M EH1 R IY0 AH0 N
 mark M AA1 R K
 market M AA1 R K AH0 T
@@ -2052,11 +2342,13 @@ maroon M ER0 UW1 N
 marriage M EH1 R IH0 JH
 married M EH1 R IY0 D
 marry M EH1 R IY0
+marsh M AA1 R SH
 martha M AA1 R TH AH0
 martin M AA1 R T AH0 N
 mary M EH1 R IY0
 mass M AE1 S
 massive M AE1 S IH0 V
+mast M AE1 S T
 master M AE1 S T ER0
 match M AE1 CH
 matches M AE1 CH AH0 Z
@@ -2085,6 +2377,7 @@ meanwhile M IY1 N W AY2 L
 measure M EH1 ZH ER0
 measures M EH1 ZH ER0 Z
 meat M IY1 T
+medal M EH1 D AH0 L
 media M IY1 D IY0 AH0
 medical M EH1 D AH0 K AH0 L
 medicine M EH1 D AH0 S AH0 N
@@ -2106,6 +2399,7 @@ messages M EH1 S AH0 JH AH0 Z
 met M EH1 T
 metal M EH1 T AH0 L
 meter M IY1 T ER0
+meters M IY1 T ER0 Z
 method M EH1 TH AH0 D
 mexico M EH1 K S AH0 K OW2
 mezzanine M EH1 Z AH0 N IY2 N
@@ -2137,14 +2431,19 @@ minute M IH1 N AH0 T
 minutes M IH1 N AH0 T S
 miriam M IH1 R IY0 AH0 M
 mirror M IH1 R ER0
+mirrors M IH1 R ER0 Z
 miss M IH1 S
 missed M IH1 S T
 missing M IH1 S IH0 NG
 mission M IH1 SH AH0 N
+mist M IH1 S T
 mistake M IH0 S T EY1 K
 mistakes M IH0 S T EY1 K S
+mister M IH1 S T ER0
+mistress M IH1 S T R AH0 S
 mix M IH1 K S
 mixed M IH1 K S T
+mixer M IH1 K S ER0
 mobile M OW1 B AH0 L
 mode M OW1 D
 model M AA1 D AH0 L
@@ -2160,20 +2459,30 @@ monday M AH1 N D IY0
 money M AH1 N IY0
 monica M AA1 N IH0 K AH0
 monitor M AA1 N AH0 T ER0
+monkey M AH1 NG K IY0
 monster M AA1 N S T ER0
 month M AH1 N TH
 months M AH1 N TH S
 mood M UW1 D
 moon M UW1 N
+moonlight M UW1 N L AY2 T
+moor M UH1 R
+mooring M UH1 R IH0 NG
+moose M UW1 S
+mop M AA1 P
 moral M AO1 R AH0 L
 more M AO1 R
 morning M AO1 R N IH0 NG
 mortgage M AO1 R G AH0 JH
+mosaic M OW0 Z EY1 IH0 K
 moss M AO1 S
 most M OW1 S T
 mostly M OW1 S T L IY0
+moth M AO1 TH
 mother M AH1 DH ER0
 motion M OW1 SH AH0 N
+motor M OW1 T ER0
+motorbike M OW1 T ER0 B AY2 K
 mountain M AW1 N T AH0 N
 mountains M AW1 N T AH0 N Z
 mouth M AW1 TH
@@ -2184,6 +2493,7 @@ moves M UW1 V Z
 movie M UW1 V IY0
 movies M UW1 V IY0 Z
 moving M UW1 V IH0 NG
+mower M OW1 ER0
 mr M IH1 S T ER0
 mrs M IH1 S IH0 Z
 ms M IH1 Z
@@ -2205,6 +2515,7 @@ names N EY1 M Z
 nancy N AE1 N S IY0
 nanny N AE1 N IY0
 naomi N EY0 OW1 M IY0
+narrow N EH1 R OW0
 natalie N AE1 T AH0 L IY0
 natasha N AH0 T AA1 SH AH0
 nathan N EY1 TH AH0 N
@@ -2230,21 +2541,28 @@ neighborhood N EY1 B ER0 HH UH2 D
 neighbors N EY1 B ER0 Z
 neil N IY1 L
 neither N IY1 DH ER0
+neon N IY1 AA0 N
+nephew N EH1 F Y UW0
 nervous N ER1 V AH0 S
+nest N EH1 S T
 net N EH1 T
 network N EH1 T W ER2 K
 never N EH1 V ER0
 new N UW1
 news N UW1 Z
 newspaper N UW1 Z P EY2 P ER0
+newt N UW1 T
 next N EH1 K S T
 nice N AY1 S
 niche N IH1 CH
+niches N IH1 CH IH0 Z
 nicholas N IH1 K AH0 L AH0 S
 nicole N IH0 K OW1 L
+niece N IY1 S
 nigel N AY1 JH AH0 L
 night N AY1 T
 nights N AY1 T S
+nightstand N AY1 T S T AE2 N D
 nina N IY1 N AH0
 nine N AY1 N
 nineteen N AY1 N T IY1 N
@@ -2259,6 +2577,7 @@ noise N OY1 Z
 non N AA1 N
 none N AH1 N
 nook N UH1 K
+nooks N UH1 K S
 noon N UW1 N
 nor N AO1 R
 nora N AO1 R AH0
@@ -2281,9 +2600,11 @@ november N OW0 V EH1 M B ER0
 now N AW1
 nowadays N AW1 AH0 D EY2 Z
 nowhere N OW1 W EH2 R
+nozzle N AA1 Z AH0 L
 nuclear N UW1 K L IY0 ER0
 number N AH1 M B ER0
 numbers N AH1 M B ER0 Z
+nurseries N ER1 S ER0 IY0 Z
 nursery N ER1 S ER0 IY0
 nuts N AH1 T S
 o OW1
@@ -2294,6 +2615,7 @@ obviously AA1 B V IY0 AH0 S L IY0
 occasionally AH0 K EY1 ZH AH0 N AH0 L IY0
 occurred AH0 K ER1 D
 ocean OW1 SH AH0 N
+octagon AA1 K T AH0 G AA2 N
 october AA0 K T OW1 B ER0
 odd AA1 D
 odds AA1 D Z
@@ -2308,6 +2630,7 @@ offers AO1 F ER0 Z
 office AO1 F IH0 S
 officer AO1 F AH0 S ER0
 officers AO1 F AH0 S ER0 Z
+offices AO1 F AH0 S AH0 Z
 official AH0 F IH1 SH AH0 L
 officials AH0 F IH1 SH AH0 L Z
 often AO1 F AH0 N
@@ -2352,9 +2675,11 @@ or AO1 R
 orange AO1 R AH0 N JH
 orchard AO1 R CH ER0 D
 orchid AO1 R K AH0 D
+orchids AO1 R K AH0 D Z
 order AO1 R D ER0
 ordered AO1 R D ER0 D
 orders AO1 R D ER0 Z
+organ AO1 R G AH0 N
 organization AO2 R G AH0 N AH0 Z EY1 SH AH0 N
 original ER0 IH1 JH AH0 N AH0 L
 originally ER0 IH1 JH AH0 N AH0 L IY0
@@ -2362,6 +2687,8 @@ oscar AO1 S K ER0
 other AH1 DH ER0
 others AH1 DH ER0 Z
 otherwise AH1 DH ER0 W AY2 Z
+otter AA1 T ER0
+ottoman AA1 T AH0 M AH0 N
 ought AO1 T
 our AW1 ER0
 ours AW1 ER0 Z
@@ -2369,14 +2696,18 @@ ourselves AW0 ER0 S EH1 L V Z
 out AW1 T
 outcome AW1 T K AH2 M
 outdoor AW1 T D AO2 R
+outdoors AW1 T D AO1 R Z
 outer AW1 T ER0
 outlet AW1 T L EH2 T
 outlets AW1 T L EH2 T S
 outside AW1 T S AY1 D
+oval OW1 V AH0 L
 oven AH1 V AH0 N
 over OW1 V ER0
 overall OW1 V ER0 AO2 L
+overnight OW1 V ER0 N AY1 T
 owen OW1 AH0 N
+owl AW1 L
 own OW1 N
 owned OW1 N D
 owner OW1 N ER0
@@ -2385,6 +2716,7 @@ p P IY1
 pace P EY1 S
 pack P AE1 K
 package P AE1 K AH0 JH
+paddock P AE1 D AH0 K
 page P EY1 JH
 pages P EY1 JH AH0 Z
 paid P EY1 D
@@ -2394,14 +2726,24 @@ painting P EY1 N T IH0 NG
 pair P EH1 R
 pakistan P AE1 K IH0 S T AE2 N
 palm P AA1 M
+palms P AA1 M Z
 pamela P AE1 M AH0 L AH0
 pan P AE1 N
+pane P EY1 N
+panel P AE1 N AH0 L
+paneling P AE1 N AH0 L IH0 NG
+panels P AE1 N AH0 L Z
+panes P EY1 N Z
 panic P AE1 N IH0 K
+pansy P AE1 N Z IY0
+panther P AE1 N TH ER0
 pantry P AE1 N T R IY0
 pants P AE1 N T S
 papa P AA1 P AH2
 paper P EY1 P ER0
 papers P EY1 P ER0 Z
+parade P ER0 EY1 D
+parapet P EH1 R AH0 P EH2 T
 parcel P AA1 R S AH0 L
 parcels P AA1 R S AH0 L Z
 parent P EH1 R AH0 N T
@@ -2412,6 +2754,7 @@ parking P AA1 R K IH0 NG
 parliament P AA1 R L AH0 M AH0 N T
 parlor P AA1 R L ER0
 parlour P AA1 R L ER0
+parquet P AA0 R K EY1
 part P AA1 R T
 participate P AA0 R T IH1 S AH0 P EY2 T
 particular P ER0 T IH1 K Y AH0 L ER0
@@ -2419,6 +2762,7 @@ particularly P AA2 R T IH1 K Y AH0 L ER0 L IY0
 parties P AA1 R T IY0 Z
 partner P AA1 R T N ER0
 partners P AA1 R T N ER0 Z
+partridge P AA1 R T R AH0 JH
 parts P AA1 R T S
 party P AA1 R T IY0
 pass P AE1 S
@@ -2427,33 +2771,46 @@ passageway P AE1 S AH0 JH W EY2
 passed P AE1 S T
 passing P AE1 S IH0 NG
 past P AE1 S T
+pasture P AE1 S CH ER0
 path P AE1 TH
 pathway P AE1 TH W EY2
 patient P EY1 SH AH0 N T
 patients P EY1 SH AH0 N T S
 patio P AE1 T IY0 OW2
+patios P AE1 T IY0 OW2 Z
 patricia P AH0 T R IH1 SH AH0
 patrick P AE1 T R IH0 K
 pattern P AE1 T ER0 N
 paul P AO1 L
 paula P AO1 L AH0
 pauline P AO0 L IY1 N
+pavement P EY1 V M AH0 N T
 pavilion P AH0 V IH1 L Y AH0 N
+pavilions P AH0 V IH1 L Y AH0 N Z
 pay P EY1
 paying P EY1 IH0 NG
 payment P EY1 M AH0 N T
 pc P IY1 S IY1
 peace P IY1 S
+peacock P IY1 K AA2 K
 pear P EH1 R
 pearl P ER1 L
+pebble P EH1 B AH0 L
+pebbles P EH1 B AH0 L Z
+pedestal P EH1 D AH0 S T AH0 L
+peg P EH1 G
+pegs P EH1 G Z
+pen P EH1 N
 pendant P EH1 N D AH0 N T
 penelope P AH0 N EH1 L AH0 P IY0
 pennsylvania P EH2 N S AH0 L V EY1 N Y AH0
 penthouse P EH1 N T HH AW2 S
+peony P IY1 AH0 N IY0
 people P IY1 P AH0 L
 per P ER1
 percent P ER0 S EH1 N T
 percentage P ER0 S EH1 N T AH0 JH
+perch P ER1 CH
 perfect P ER0 F EH1 K T
 perfectly P ER1 F AH0 K T L IY0
 perform P ER0 F AO1 R M
@@ -2461,6 +2818,7 @@ performance P ER0 F AO1 R M AH0 N S
 pergola P ER1 G AH0 L AH0
 perhaps P ER0 HH AE1 P S
 period P IH1 R IY0 AH0 D
+permanent P ER1 M AH0 N AH0 N T
 person P ER1 S AH0 N
 personal P ER1 S IH0 N AH0 L
 personality P ER2 S AH0 N AE1 L IH0 T IY0
@@ -2469,7 +2827,9 @@ perspective P ER0 S P EH1 K T IH0 V
 pet P EH1 T
 peter P IY1 T ER0
 pets P EH1 T S
+petunia P AH0 T UW1 N IY0 AH0
 phase F EY1 Z
+pheasant F EH1 Z AH0 N T
 philadelphia F IH2 L AH0 D EH1 L F IY0 AH0
 philip F IH1 L AH0 P
 phoebe F IY1 B IY0
@@ -2488,10 +2848,19 @@ picture P IH1 K CH ER0
 pictures P IH1 K CH ER0 Z
 piece P IY1 S
 pieces P IY1 S AH0 Z
+pier P IH1 R
+piers P IH1 R Z
+pigeon P IH1 JH AH0 N
+pillar P IH1 L ER0
+pillars P IH1 L ER0 Z
 pillow P IH1 L OW0
 pilot P AY1 L AH0 T
 pine P AY1 N
 pink P IH1 NG K
+pipe P AY1 P
+pipes P AY1 P S
+pirate P AY1 R AH0 T
+pit P IH1 T
 pitch P IH1 CH
 pizza P IY1 T S AH0
 place P L EY1 S
@@ -2501,12 +2870,17 @@ plan P L AE1 N
 plane P L EY1 N
 planes P L EY1 N Z
 planet P L AE1 N AH0 T
+plank P L AE1 NG K
+planks P L AE1 NG K S
 planned P L AE1 N D
 planning P L AE1 N IH0 NG
 plans P L AE1 N Z
 plant P L AE1 N T
+planter P L AE1 N T ER0
+planters P L AE1 N T ER0 Z
 plants P L AE1 N T S
 plastic P L AE1 S T IH0 K
+platform P L AE1 T F AO2 R M
 play P L EY1
 played P L EY1 D
 player P L EY1 ER0
@@ -2527,6 +2901,7 @@ plum P L AH1 M
 plus P L AH1 S
 pm P IY1 EH1 M
 pocket P AA1 K AH0 T
+podium P OW1 D IY0 AH0 M
 point P OY1 N T
 pointed P OY1 N T IH0 D
 points P OY1 N T S
@@ -2544,6 +2919,10 @@ poppy P AA1 P IY0
 popular P AA1 P Y AH0 L ER0
 population P AA2 P Y AH0 L EY1 SH AH0 N
 porch P AO1 R CH
+porches P AO1 R CH AH0 Z
+port P AO1 R T
+portico P AO1 R T AH0 K OW2
+portrait P AO1 R T R AH0 T
 position P AH0 Z IH1 SH AH0 N
 positions P AH0 Z IH1 SH AH0 N Z
 positive P AA1 Z AH0 T IH0 V
@@ -2552,11 +2931,13 @@ possible P AA1 S AH0 B AH0 L
 possibly P AA1 S AH0 B L IY0
 post P OW1 S T
 posted P OW1 S T IH0 D
+poster P OW1 S T ER0
 posting P OW1 S T IH0 NG
 posts P OW1 S T S
 pot P AA1 T
 potential P AH0 T EH1 N SH AH0 L
 potentially P AH0 T EH1 N SH AH0 L IY0
+pots P AA1 T S
 pottery P AA1 T ER0 IY0
 pounds P AW1 N D Z
 poverty P AA1 V ER0 T IY0
@@ -2583,6 +2964,8 @@ price P R AY1 S
 prices P R AY1 S AH0 Z
 primary P R AY1 M EH2 R IY0
 prime P R AY1 M
+primrose P R IH1 M R OW2 Z
+princess P R IH1 N S EH0 S
 print P R IH1 N T
 printer P R IH1 N T ER0
 prior P R AY1 ER0
@@ -2630,8 +3013,10 @@ pulled P UH1 L D
 pulling P UH1 L IH0 NG
 pump P AH1 M P
 pumps P AH1 M P S
+puppy P AH1 P IY0
 purchase P ER1 CH AH0 S
 pure P Y UH1 R
+purifier P Y UH1 R AH0 F AY2 ER0
 purple P ER1 P AH0 L
 purpose P ER1 P AH0 S
 push P UH1 SH
@@ -2640,9 +3025,12 @@ pushing P UH1 SH IH0 NG
 put P UH1 T
 puts P UH1 T S
 putting P AH1 T IH0 NG
+puzzle P AH1 Z AH0 L
 q K Y UW1
 quality K W AA1 L AH0 T IY0
 quarter K W AO1 R T ER0
+quartz K W AO1 R T S
+quay K IY1
 que K Y UW1
 quebec K W AH0 B EH1 K
 queen K W IY1 N
@@ -2658,16 +3046,23 @@ r AA1 R
 rabbit R AE1 B AH0 T
 race R EY1 S
 rachel R EY1 CH AH0 L
+rack R AE1 K
+racks R AE1 K S
 radiator R EY1 D IY0 EY2 T ER0
 radiators R EY1 D IY0 EY2 T ER0 Z
 radio R EY1 D IY0 OW2
 rail R EY1 L
+railing R EY1 L IH0 NG
+railings R EY1 L IH0 NG Z
+rails R EY1 L Z
 rain R EY1 N
+rainbow R EY1 N B OW2
 raise R EY1 Z
 raised R EY1 Z D
 raising R EY1 Z IH0 NG
 ralph R AE1 L F
 ramp R AE1 M P
+ramps R AE1 M P S
 ran R AE1 N
 random R AE1 N D AH0 M
 range R EY1 N JH
@@ -2676,6 +3071,8 @@ rarely R EH1 R L IY0
 rate R EY1 T
 rates R EY1 T S
 rather R AE1 DH ER0
+raven R EY1 V AH0 N
+ravine R AH0 V IY1 N
 raymond R EY1 M AH0 N D
 reach R IY1 CH
 reached R IY1 CH T
@@ -2699,7 +3096,9 @@ received R AH0 S IY1 V D
 recent R IY1 S AH0 N T
 recently R IY1 S AH0 N T L IY0
 recess R IH0 S EH1 S
+recesses R IY1 S EH0 S AH0 Z
 recession R IH0 S EH1 SH AH0 N
+recliner R IH0 K L AY1 N ER0
 recognize R EH1 K AH0 G N AY2 Z
 recommend R EH2 K AH0 M EH1 N D
 record R AH0 K AO1 R D
@@ -2707,6 +3106,7 @@ recorded R AH0 K AO1 R D IH0 D
 recording R AH0 K AO1 R D IH0 NG
 records R AH0 K AO1 R D Z
 recovery R IH0 K AH1 V R IY0
+rectangle R EH1 K T AE0 NG G AH0 L
 red R EH1 D
 reduce R AH0 D UW1 S
 reduced R AH0 D UW1 S T
@@ -2740,7 +3140,10 @@ remains R IH0 M EY1 N Z
 remember R IH0 M EH1 M B ER0
 remove R IY0 M UW1 V
 removed R IY0 M UW1 V D
+render R EH1 N D ER0
 rent R EH1 N T
+rental R EH1 N T AH0 L
+repair R IH0 P EH1 R
 repeat R IH0 P IY1 T
 replace R IY2 P L EY1 S
 replaced R IY2 P L EY1 S T
@@ -2756,6 +3159,7 @@ requires R IY0 K W AY1 ER0 Z
 rescue R EH1 S K Y UW0
 research R IY0 S ER1 CH
 researchers R IY1 S ER0 CH ER0 Z
+reserve R IH0 Z ER1 V
 residents R EH1 Z IH0 D AH0 N T S
 resources R IY1 S AO0 R S IH0 Z
 respect R IH0 S P EH1 K T
@@ -2773,10 +3177,13 @@ retired R IH0 T AY1 R D
 retirement R IY0 T AY1 ER0 M AH0 N T
 return R IH0 T ER1 N
 returned R IH0 T ER1 N D
+returns R IH0 T ER1 N Z
 revenue R EH1 V AH0 N UW2
 review R IY2 V Y UW1
 revolution R EH2 V AH0 L UW1 SH AH0 N
 rhoda R OW1 D AH0
+rhododendron R OW2 D AH0 D EH1 N D R AH0 N
+ribbon R IH1 B AH0 N
 rich R IH1 CH
 richard R IH1 CH ER0 D
 rid R IH1 D
@@ -2786,6 +3193,7 @@ riding R AY1 D IH0 NG
 right R AY1 T
 rights R AY1 T S
 ring R IH1 NG
+rings R IH1 NG Z
 riot R AY1 AH0 T
 rise R AY1 Z
 rising R AY1 Z IH0 NG
@@ -2800,6 +3208,9 @@ robin R AA1 B AH0 N
 robot R OW1 B AA2 T
 rock R AA1 K
 rocker R AA1 K ER0
+rocket R AA1 K AH0 T
+rocking R AA1 K IH0 NG
+rocks R AA1 K S
 rodney R AA1 D N IY0
 roger R AA1 JH ER0
 roland R OW1 L AH0 N D
@@ -2811,21 +3222,29 @@ ronald R AA1 N AH0 L D
 roof R UW1 F
 room R UW1 M
 rooms R UW1 M Z
+roost R UW1 S T
+root R UW1 T
+roots R UW1 T S
+rope R OW1 P
 rory R AO1 R IY0
 rosa R OW1 Z AH0
 rosalind R AA1 Z AH0 L IH0 N D
 rose R OW1 Z
 rosemary R OW1 Z M EH2 R IY0
+roses R OW1 Z IH0 Z
 rosie R OW1 Z IY0
 rough R AH1 F
 roughly R AH1 F L IY0
 round R AW1 N D
+roundabout R AW1 N D AH0 B AW2 T
 route R UW1 T
 router R UW1 T ER0
 row R OW1
+rowing R OW1 IH0 NG
 roy R OY1
 royal R OY1 AH0 L
 ruby R UW1 B IY0
+rudder R AH1 D ER0
 rug R AH1 G
 rule R UW1 L
 rules R UW1 L Z
@@ -2846,6 +3265,7 @@ safe S EY1 F
 safety S EY1 F T IY0
 sage S EY1 JH
 said S EH1 D
+sail S EY1 L
 sake S EY1 K
 salary S AE1 L ER0 IY0
 sale S EY1 L
@@ -2857,6 +3277,8 @@ samantha S AH0 M AE1 N TH AH0
 same S EY1 M
 samuel S AE1 M Y UW0 L
 san S AE1 N
+sand S AE1 N D
+sander S AE1 N D ER0
 sandra S AE1 N D R AH0
 sapphire S AE1 F AY0 ER0
 sara S EH1 R AH0
@@ -2869,6 +3291,7 @@ saved S EY1 V D
 saving S EY1 V IH0 NG
 savings S EY1 V IH0 NG Z
 saw S AO1
+saxophone S AE1 K S AH0 F OW2 N
 say S EY1
 saying S EY1 IH0 NG
 says S EH1 Z
@@ -2889,6 +3312,7 @@ scientific S AY2 AH0 N T IH1 F IH0 K
 scientists S AY1 AH0 N T IH0 S T S
 sconce S K AA1 N S
 sconces S K AA1 N S IH0 Z
+scooter S K UW1 T ER0
 score S K AO1 R
 scotland S K AA1 T L AH0 N D
 scott S K AA1 T
@@ -2896,6 +3320,7 @@ screen S K R IY1 N
 sculpture S K AH1 L P CH ER0
 se S EY1
 sea S IY1
+seal S IY1 L
 sean SH AO1 N
 search S ER1 CH
 season S IY1 Z AH0 N
@@ -2905,6 +3330,7 @@ seats S IY1 T S
 seattle S IY0 AE1 T AH0 L
 sebastian S AH0 B AE1 S CH AH0 N
 second S EH1 K AH0 N D
+secondary S EH1 K AH0 N D EH2 R IY0
 seconds S EH1 K AH0 N D Z
 secret S IY1 K R AH0 T
 secretary S EH1 K R AH0 T EH2 R IY0
@@ -2959,20 +3385,28 @@ severe S AH0 V IH1 R
 sewing S OW1 IH0 NG
 shade SH EY1 D
 shades SH EY1 D Z
+shadow SH AE1 D OW2
+shaft SH AE1 F T
 shall SH AE1 L
+shallow SH AE1 L OW0
 shame SH EY1 M
 shape SH EY1 P
 share SH EH1 R
 shared SH EH1 R D
 sharing SH EH1 R IH0 NG
+shark SH AA1 R K
 sharon SH AE1 R AH0 N
 she SH IY1
 shed SH EH1 D
+sheds SH EH1 D Z
 sheila SH IY1 L AH0
 shelf SH EH1 L F
+shelter SH EH1 L T ER0
 shelves SH EH1 L V Z
 shelving SH EH1 L V IH0 NG
+shield SH IY1 L D
 shift SH IH1 F T
+shimmer SH IH1 M ER0
 shine SH AY1 N
 ship SH IH1 P
 shirley SH ER1 L IY0
@@ -2994,18 +3428,24 @@ shower SH AW1 ER0
 showing SH OW1 IH0 NG
 shown SH OW1 N
 shows SH OW1 Z
+shrub SH R AH1 B
+shrubs SH R AH1 B Z
 shut SH AH1 T
 shutter SH AH1 T ER0
 shutters SH AH1 T ER0 Z
 sick S IH1 K
 side S AY1 D
 sides S AY1 D Z
+sidewalk S AY1 D W AO2 K
 sierra S IY0 EH1 R AH0
 sight S AY1 T
 sign S AY1 N
 signed S AY1 N D
 significant S AH0 G N IH1 F IH0 K AH0 N T
 signs S AY1 N Z
+silent S AY1 L AH0 N T
+sill S IH1 L
+sills S IH1 L Z
 silly S IH1 L IY0
 silver S IH1 L V ER0
 silvia S IH1 L V IY0 AH0
@@ -3034,12 +3474,16 @@ sixth S IH1 K S TH
 sixtieth S IH1 K S T IY0 IH0 TH
 sixty S IH1 K S T IY0
 size S AY1 Z
+ski S K IY1
 skill S K IH1 L
 skills S K IH1 L Z
 skin S K IH1 N
 skirting S K ER1 T IH0 NG
+skis S K IY1 Z
 sky S K AY1
 skylight S K AY1 L AY2 T
+slate S L EY1 T
+sledge S L EH1 JH
 sleep S L IY1 P
 sleeping S L IY1 P IH0 NG
 slide S L AY1 D
@@ -3055,15 +3499,20 @@ smith S M IH1 TH
 smoke S M OW1 K
 smoker S M OW1 K ER0
 smoking S M OW1 K IH0 NG
+snake S N EY1 K
+snooker S N UH1 K ER0
 snow S N OW1
 snug S N AH1 G
 so S OW1
+soap S OW1 P
 soccer S AA1 K ER0
 social S OW1 SH AH0 L
 society S AH0 S AY1 AH0 T IY0
 socket S AA1 K AH0 T
 sockets S AA1 K AH0 T S
 sofa S OW1 F AH0
+sofas S OW1 F AH0 Z
+soffit S AO1 F IH0 T
 sofia S OW0 F IY1 AH0
 soft S AA1 F T
 software S AO1 F T W EH2 R
@@ -3090,6 +3539,7 @@ sophia S OW0 F IY1 AH0
 sophie S OW1 F IY0
 sorry S AA1 R IY0
 sort S AO1 R T
+sorting S AO1 R T IH0 NG
 sorts S AO1 R T S
 soul S OW1 L
 sound S AW1 N D
@@ -3104,6 +3554,8 @@ spa S P AA1
 space S P EY1 S
 spanish S P AE1 N IH0 SH
 spare S P EH1 R
+sparkle S P AA1 R K AH0 L
+sparrow S P EH1 R OW0
 speak S P IY1 K
 speaker S P IY1 K ER0
 speakers S P IY1 K ER0 Z
@@ -3118,6 +3570,8 @@ spell S P EH1 L
 spend S P EH1 N D
 spending S P EH1 N D IH0 NG
 spent S P EH1 N T
+spider S P AY1 D ER0
+spinney S P IH1 N IY0
 spiral S P AY1 R AH0 L
 spirit S P IH1 R AH0 T
 split S P L IH1 T
@@ -3129,15 +3583,21 @@ spot S P AA1 T
 spotlight S P AA1 T L AY2 T
 spotlights S P AA1 T L AY2 T S
 spots S P AA1 T S
+spout S P AW1 T
 spread S P R EH1 D
 spring S P R IH1 NG
 sprinkler S P R IH1 NG K L ER0
+spur S P ER1
 square S K W EH1 R
+squash S K W AA1 SH
+squirrel S K W ER1 AH0 L
 st S T R IY1 T
 stable S T EY1 B AH0 L
 stables S T EY1 B AH0 L Z
+stack S T AE1 K
 stadium S T EY1 D IY0 AH0 M
 staff S T AE1 F
+stag S T AE1 G
 stage S T EY1 JH
 stair S T EH1 R
 staircase S T EH1 R K EY2 S
@@ -3148,10 +3608,14 @@ stall S T AO1 L
 stand S T AE1 N D
 standard S T AE1 N D ER0 D
 standards S T AE1 N D ER0 D Z
+standby S T AE1 N D B AY1
 standing S T AE1 N D IH0 NG
 stands S T AE1 N D Z
 stanley S T AE1 N L IY0
 star S T AA1 R
+starboard S T AA1 R B ER0 D
+starlight S T AA1 R L AY2 T
+starling S T AA1 R L IH0 NG
 stars S T AA1 R Z
 start S T AA1 R T
 started S T AA1 R T IH0 D
@@ -3170,11 +3634,13 @@ staying S T EY1 IH0 NG
 steady S T EH1 D IY0
 steal S T IY1 L
 steam S T IY1 M
+steamer S T IY1 M ER0
 stella S T EH1 L AH0
 step S T EH1 P
 stephen S T IY1 V AH0 N
 steps S T EH1 P S
 stereo S T EH1 R IY0 OW2
+stern S T ER1 N
 steve S T IY1 V
 steven S T IY1 V AH0 N
 stewart S T UW1 ER0 T
@@ -3182,8 +3648,10 @@ stick S T IH1 K
 still S T IH1 L
 stock S T AA1 K
 stone S T OW1 N
+stones S T OW1 N Z
 stood S T UH1 D
 stool S T UW1 L
+stools S T UW1 L Z
 stop S T AA1 P
 stopped S T AA1 P T
 storage S T AO1 R AH0 JH
@@ -3207,6 +3675,7 @@ stretch S T R EH1 CH
 strike S T R AY1 K
 strip S T R IH1 P
 strips S T R IH1 P S
+stroller S T R OW1 L ER0
 strong S T R AO1 NG
 stronger S T R AO1 NG ER0
 structure S T R AH1 K CH ER0
@@ -3218,9 +3687,11 @@ student S T UW1 D AH0 N T
 students S T UW1 D AH0 N T S
 studies S T AH1 D IY0 Z
 studio S T UW1 D IY0 OW2
+studios S T UW1 D IY0 OW2 Z
 study S T AH1 D IY0
 studying S T AH1 D IY0 IH0 NG
 stuff S T AH1 F
+sty S T AY1
 style S T AY1 L
 sub S AH1 B
 subject S AH0 B JH EH1 K T
@@ -3244,6 +3715,8 @@ summer S AH1 M ER0
 sump S AH1 M P
 sun S AH1 N
 sunday S AH1 N D EY2
+sunflower S AH1 N F L AW2 ER0
+sunlight S AH1 N L AY2 T
 sunny S AH1 N IY0
 sunrise S AH1 N R AY2 Z
 sunroom S AH1 N R UW2 M
@@ -3259,6 +3732,7 @@ supposed S AH0 P OW1 Z D
 sure SH UH1 R
 surely SH UH1 R L IY0
 surface S ER1 F AH0 S
+surfboard S ER1 F B AO2 R D
 surgery S ER1 JH ER0 IY0
 surprise S ER0 P R AY1 Z
 surprised S ER0 P R AY1 Z D
@@ -3269,12 +3743,16 @@ survivor S ER0 V AY1 V ER0
 susan S UW1 Z AH0 N
 suspect S AH0 S P EH1 K T
 suzanne S UW0 Z AE1 N
+swallow S W AA1 L OW0
+swan S W AA1 N
 swear S W EH1 R
 sweet S W IY1 T
+swift S W IH1 F T
 swimming S W IH1 M IH0 NG
 swing S W IH1 NG
 switch S W IH1 CH
 switches S W IH1 CH AH0 Z
+sword S AO1 R D
 sylvia S IH1 L V IY0 AH0
 system S IH1 S T AH0 M
 systems S IH1 S T AH0 M Z
@@ -3295,8 +3773,12 @@ talks T AO1 K S
 tall T AO1 L
 tango T AE1 NG G OW0
 tank T AE1 NG K
+tanks T AE1 NG K S
 tanya T AA1 N Y AH0
+tap T AE1 P
 tape T EY1 P
+tapestry T AE1 P AH0 S T R IY0
+taps T AE1 P S
 target T AA1 R G AH0 T
 task T AE1 S K
 taste T EY1 S T
@@ -3315,12 +3797,16 @@ tech T EH1 K
 technical T EH1 K N IH0 K AH0 L
 technically T EH1 K N IH0 K AH0 L IY0
 technology T EH0 K N AA1 L AH0 JH IY0
+teddy T EH1 D IY0
+teenager T IY1 N EY2 JH ER0
+teenagers T IY1 N EY2 JH ER0 Z
 teeth T IY1 TH
 television T EH1 L AH0 V IH2 ZH AH0 N
 tell T EH1 L
 telling T EH1 L IH0 NG
 tells T EH1 L Z
 temperature T EH1 M P R AH0 CH ER0
+temporary T EH1 M P ER0 EH2 R IY0
 ten T EH1 N
 tenant T EH1 N AH0 N T
 tend T EH1 N D
@@ -3329,8 +3815,10 @@ tent T EH1 N T
 tenth T EH1 N TH
 teresa T ER0 IY1 S AH0
 term T ER1 M
+terminal T ER1 M AH0 N AH0 L
 terms T ER1 M Z
 terrace T EH1 R AH0 S
+terraces T EH1 R AH0 S AH0 Z
 terrible T EH1 R AH0 B AH0 L
 terry T EH1 R IY0
 test T EH1 S T
@@ -3354,11 +3842,14 @@ then DH EH1 N
 theo TH IY1 OW0
 theodore TH IY1 AH0 D AO2 R
 theory TH IH1 R IY0
+therapy TH EH1 R AH0 P IY0
 there DH EH1 R
 therefore DH EH1 R F AO2 R
 theresa T ER0 IY1 S AH0
+thermostat TH ER1 M AH0 S T AE2 T
 these DH IY1 Z
 they DH EY1
+thicket TH IH1 K IH0 T
 thin TH IH1 N
 thing TH IH1 NG
 things TH IH1 NG Z
@@ -3390,12 +3881,14 @@ throughout TH R UW0 AW1 T
 throw TH R OW1
 throwing TH R OW1 IH0 NG
 thrown TH R OW1 N
+thunder TH AH1 N D ER0
 thursday TH ER1 Z D EY2
 thus DH AH1 S
 thyme TH AY1 M
 ticket T IH1 K AH0 T
 tickets T IH1 K AH0 T S
 tied T AY1 D
+tiger T AY1 G ER0
 tight T AY1 T
 til T IH1 L
 tile T AY1 L
@@ -3403,6 +3896,7 @@ tiled T AY1 L D
 tiles T AY1 L Z
 till T IH1 L
 tim T IH1 M
+timber T IH1 M B ER0
 time T AY1 M
 times T AY1 M Z
 timothy T IH1 M AH0 TH IY0
@@ -3413,6 +3907,7 @@ tips T IH1 P S
 tired T AY1 ER0 D
 title T AY1 T AH0 L
 to T UW1
+toad T OW1 D
 toaster T OW1 S T ER0
 toby T OW1 B IY0
 today T AH0 D EY1
@@ -3429,11 +3924,13 @@ tony T OW1 N IY0
 too T UW1
 took T UH1 K
 tool T UW1 L
+toolbox T UW1 L B AO2 K S
 tools T UW1 L Z
 top T AA1 P
 topic T AA1 P IH0 K
 topics T AA1 P IH0 K S
 torch T AO1 R CH
+tortoise T AO1 R T AH0 S
 total T OW1 T AH0 L
 totally T OW1 T AH0 L IY0
 touch T AH1 CH
@@ -3445,12 +3942,17 @@ towards T AH0 W AO1 R D Z
 towel T AW1 AH0 L
 tower T AW1 ER0
 town T AW1 N
+toy T OY1
+toys T OY1 Z
 track T R AE1 K
+tractor T R AE1 K T ER0
 tracy T R EY1 S IY0
 trade T R EY1 D
 trading T R EY1 D IH0 NG
 traditional T R AH0 D IH1 SH AH0 N AH0 L
 traffic T R AE1 F IH0 K
+trail T R EY1 L
+trailer T R EY1 L ER0
 train T R EY1 N
 trained T R EY1 N D
 training T R EY1 N IH0 NG
@@ -3458,6 +3960,7 @@ trampoline T R AE2 M P AH0 L IY1 N
 transfer T R AE0 N S F ER1
 travel T R AE1 V AH0 L
 traveling T R AE1 V AH0 L IH0 NG
+treadmill T R EH1 D M IH2 L
 treat T R IY1 T
 treated T R IY1 T IH0 D
 treatment T R IY1 T M AH0 N T
@@ -3467,16 +3970,24 @@ trellis T R EH1 L AH0 S
 trend T R EH1 N D
 trevor T R EH1 V ER0
 trial T R AY1 AH0 L
+triangle T R AY1 AE2 NG G AH0 L
 trick T R IH1 K
 tried T R AY1 D
 tries T R AY1 Z
 trip T R IH1 P
 triple T R IH1 P AH0 L
+trombone T R AA0 M B OW1 N
 troops T R UW1 P S
+trophy T R OW1 F IY0
+tropical T R AA1 P IH0 K AH0 L
 trouble T R AH1 B AH0 L
+trough T R AO1 F
+troughs T R AO1 F S
 truck T R AH1 K
 true T R UW1
 truly T R UW1 L IY0
+trumpet T R AH1 M P AH0 T
+trunk T R AH1 NG K
 trust T R AH1 S T
 truth T R UW1 TH
 try T R AY1
@@ -3486,7 +3997,9 @@ tube T UW1 B
 tubes T UW1 B Z
 tuesday T UW1 Z D IY0
 tulip T UW1 L AH0 P
+tulips T UW1 L AH0 P S
 tumble T AH1 M B AH0 L
+tunnel T AH1 N AH0 L
 turkey T ER1 K IY0
 turn T ER1 N
 turned T ER1 N D
@@ -3494,13 +4007,17 @@ turning T ER1 N IH0 NG
 turns T ER1 N Z
 turquoise T ER1 K W OY0 Z
 turret T ER1 AH0 T
+turtle T ER1 T AH0 L
 tv T IY1 V IY1
 twelfth T W EH1 L F TH
 twelve T W EH1 L V
 twentieth T W EH1 N T IY0 AH0 TH
 twenty T W EH1 N T IY0
 twice T W AY1 S
+twilight T W AY1 L AY2 T
 twin T W IH1 N
+twinkle T W IH1 NG K AH0 L
+twins T W IH1 N Z
 two T UW1
 type T AY1 P
 types T AY1 P S
@@ -3515,11 +4032,13 @@ unable AH0 N EY1 B AH0 L
 uncle AH1 NG K AH0 L
 uncomfortable AH0 N K AH1 M F ER0 T AH0 B AH0 L
 under AH1 N D ER0
+underground AH1 N D ER0 G R AW2 N D
 understand AH2 N D ER0 S T AE1 N D
 understanding AH2 N D ER0 S T AE1 N D IH0 NG
 understood AH2 N D ER0 S T UH1 D
 unemployment AH2 N IH0 M P L OY1 M AH0 N T
 unfortunately AH0 N F AO1 R CH AH0 N AH0 T L IY0
+unicorn Y UW1 N IH0 K AO2 R N
 uniform Y UW1 N AH0 F AO2 R M
 union Y UW1 N Y AH0 N
 unique Y UW0 N IY1 K
@@ -3541,6 +4060,8 @@ upper AH1 P ER0
 ups AH1 P S
 upset AH0 P S EH1 T
 upstairs AH0 P S T EH1 R Z
+urban ER1 B AH0 N
+urn ER1 N
 ursula ER1 S AH0 L AH0
 us AH1 S
 usa Y UW2 EH2 S EY1
@@ -3569,7 +4090,10 @@ vanessa V AH0 N EH1 S AH0
 vanity V AE1 N AH0 T IY0
 variety V ER0 AY1 AH0 T IY0
 various V EH1 R IY0 AH0 S
+varnish V AA1 R N IH0 SH
+vase V EY1 S
 vast V AE1 S T
+vault V AO1 L T
 vegas V EY1 G AH0 S
 vehicle V IY1 HH IH0 K AH0 L
 vehicles V IY1 HH IH0 K AH0 L Z
@@ -3578,6 +4102,7 @@ ventilation V EH2 N T AH0 L EY1 SH AH0 N
 ventilator V EH1 N T AH0 L EY2 T ER0
 vera V EH1 R AH0
 veranda V ER0 AE1 N D AH0
+verge V ER1 JH
 veronica V ER0 AA1 N IH0 K AH0
 version V ER1 ZH AH0 N
 very V EH1 R IY0
@@ -3593,14 +4118,19 @@ view V Y UW1
 views V Y UW1 Z
 village V IH1 L AH0 JH
 vincent V IH1 N S AH0 N T
+vineyard V IH1 N Y ER0 D
+vintage V IH1 N T IH0 JH
 viola V AY0 OW1 L AH0
 violence V AY1 AH0 L AH0 N S
 violent V AY1 AH0 L AH0 N T
 violet V AY1 AH0 L IH0 T
+violin V AY0 AH0 L IH1 N
 virginia V ER0 JH IH1 N Y AH0
 virus V AY1 R AH0 S
+vise V AY1 S
 vision V IH1 ZH AH0 N
 visit V IH1 Z IH0 T
+visitor V IH1 Z IH0 T ER0
 visitors V IH1 Z IH0 T ER0 Z
 vivian V IH1 V IY0 AH0 N
 voice V OY1 S
@@ -3613,6 +4143,7 @@ voting V OW1 T IH0 NG
 vs V IY1 EH1 S
 w D AH1 B AH0 L Y UW0
 wage W EY1 JH
+wainscot W EY1 N S K AH0 T
 wait W EY1 T
 waiting W EY1 T IH0 NG
 wake W EY1 K
@@ -3631,6 +4162,7 @@ wanting W AA1 N T IH0 NG
 wants W AA1 N T S
 war W AO1 R
 wardrobe W AO1 R D R OW2 B
+wardrobes W AO1 R D R OW2 B Z
 warm W AO1 R M
 warming W AO1 R M IH0 NG
 warning W AO1 R N IH0 NG
@@ -3645,6 +4177,7 @@ watch W AA1 CH
 watched W AA1 CH T
 watching W AA1 CH IH0 NG
 water W AO1 T ER0
+waterfall W AO1 T ER0 F AO2 L
 wave W EY1 V
 way W EY1
 wayne W EY1 N
@@ -3664,14 +4197,19 @@ weekday W IY1 K D EY2
 weekend W IY1 K EH2 N D
 weeks W IY1 K S
 weight W EY1 T
+weights W EY1 T S
 weird W IH1 R D
 welcome W EH1 L K AH0 M
+welder W EH1 L D ER0
 well W EH1 L
 wendy W EH1 N D IY0
 went W EH1 N T
 were W ER1
 west W EH1 S T
 western W EH1 S T ER0 N
+wet W EH1 T
+whale W EY1 L
+wharf W AO1 R F
 what W AH1 T
 whatever W AH2 T EH1 V ER0
 wheel W IY1 L
@@ -3700,6 +4238,7 @@ william W IH1 L Y AH0 M
 willing W IH1 L IH0 NG
 willow W IH1 L OW2
 win W IH1 N
+winch W IH1 N CH
 wind W AY1 N D
 window W IH1 N D OW0
 windows W IH1 N D OW0 Z
@@ -3710,11 +4249,13 @@ winner W IH1 N ER0
 winning W IH1 N IH0 NG
 wins W IH1 N Z
 winter W IH1 N T ER0
+wireless W AY1 R L IH0 S
 wise W AY1 Z
 wish W IH1 SH
 with W IH1 DH
 within W IH0 DH IH1 N
 without W IH0 TH AW1 T
+wolf W UH1 L F
 woman W UH1 M AH0 N
 women W IH1 M AH0 N
 won W AH1 N
@@ -3722,6 +4263,7 @@ wonder W AH1 N D ER0
 wonderful W AH1 N D ER0 F AH0 L
 wondering W AH1 N D ER0 IH0 NG
 wood W UH1 D
+woodland W UH1 D L AE2 N D
 woods W UH1 D Z
 word W ER1 D
 words W ER1 D Z
@@ -3740,6 +4282,7 @@ worst W ER1 S T
 worth W ER1 TH
 would W UH1 D
 wow W AW1
+wren R EH1 N
 write R AY1 T
 writer R AY1 T ER0
 writing R AY1 T IH0 NG
@@ -3751,6 +4294,7 @@ y W AY1
 ya Y AA1
 yankee Y AE1 NG K IY0
 yard Y AA1 R D
+yards Y AA1 R D Z
 yea Y EY1
 yeah Y AE1
 year Y IH1 R
@@ -3761,6 +4305,7 @@ yes Y EH1 S
 yesterday Y EH1 S T ER0 D EY2
 yet Y EH1 T
 yo Y OW1
+yoga Y OW1 G AH0
 york Y AO1 R K
 you Y UW1
 young Y AH1 NG
@@ -3772,8 +4317,10 @@ youth Y UW1 TH
 yup Y AH1 P
 yvonne IH2 V AA1 N
 z Z IY1
+zebra Z IY1 B R AH0
 zero Z IH1 R OW0
 zoe Z OW1 IY0
 zone Z OW1 N
+zoo Z UW1
 zulu Z UW1 L UW2
 """
