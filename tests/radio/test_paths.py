@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 
 from secondfix.assumptions import default_assumptions
+from secondfix.radio import paths as paths_module
 from secondfix.radio.paths import Paths, find_paths
 from tests.example_house import seen
 from tests.radio.houses import brick, key, row_of_rooms, rows_of
@@ -225,3 +226,20 @@ def test_a_wall_of_absurd_length_is_still_crossed() -> None:
         "to_mm": [9_000_000, 8_000_000],
     }
     assert between(plain, "B0", "B1") == ["wall W1: 100 mm brick"]
+
+
+@pytest.mark.parametrize("pairs", [1, 7, 60])
+def test_the_size_of_a_batch_changes_nothing(pairs: int, monkeypatch: pytest.MonkeyPatch) -> None:
+    plain = scattered(7)
+    whole = paths_of(plain)
+    monkeypatch.setattr(paths_module, "BATCH_PAIRS", pairs)
+    parts = paths_of(plain)
+    assert crossed(parts) == crossed(whole)
+    assert parts.distance_m.tolist() == whole.distance_m.tolist()
+
+
+def test_a_leaf_nobody_has_seen_is_asked_for() -> None:
+    plain = row_of_rooms(2)
+    opening = {"wall": "W1", "along_mm": 0, "width_mm": 900, "sill_mm": 800, "height_mm": 1200}
+    plain["windows"] = {"Win1": opening}
+    assert between(plain, "B0", "B1") == ["window Win1: leaf not known"]

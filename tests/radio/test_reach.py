@@ -393,3 +393,41 @@ def test_a_further_repeater_never_lowers_a_chance(plain: dict[str, Any], data: s
         assert new.chances.low >= old.chances.low
         assert new.chances.assumed >= old.chances.assumed
         assert RANK[new.word] >= RANK[old.word]
+
+
+def test_a_device_at_a_luminaire_loses_a_little_more_than_one_at_a_socket() -> None:
+    plain = row_of_rooms(2)
+    at = {"x_mm": 6000, "y_mm": 2500, "height_mm": 2300}
+    spot = plain["places"]["P1"] = {"kind": "socket", "name": "High", "room": "R1", "position": at}
+    plain["devices"]["D8"] = {"model": key("plug"), "network": "N1", "place": "P1"}
+
+    def lost() -> float:
+        return next(k.loss_db for k in asked(plain).links() if {k.a, k.b} == {"N1", "D8"})
+
+    at_socket = lost()
+    spot["kind"] = "light_point"
+    assert lost() == pytest.approx(at_socket + 3)
+
+
+@pytest.mark.parametrize(
+    ("source", "repeats", "word"),
+    [
+        ("mains", True, Word.LIKELY),
+        ("mains", False, Word.UNLIKELY),
+        ("battery", True, Word.UNLIKELY),
+        ("mains", None, Word.NOT_KNOWN),
+        (None, True, Word.NOT_KNOWN),
+    ],
+)
+def test_a_device_whose_model_is_not_chosen_repeats_only_if_the_survey_says_so(
+    source: str | None, repeats: bool | None, word: Word
+) -> None:
+    plain = row_of_rooms(3)
+    plain["assumptions"] = {"radio_longest_link_m": {"value": 5}}  # so near that any radio will do
+    one = plain["devices"]["D1"]
+    del one["model"]
+    if source:
+        one["power_source"] = seen(source)
+    if repeats is not None:
+        one["repeats"] = seen(repeats)
+    assert device(plain, "D2").word is word
