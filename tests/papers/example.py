@@ -8,6 +8,7 @@ from typing import Any
 from secondfix.catalogue import Model
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import House, Schedule, read_house, schedule
+from secondfix.papers import Key
 
 LONG = "Bücherregal" + "beleuchtung" * 4 + "oben"  # 59 characters without a space
 HOSTILE = [
@@ -342,4 +343,10 @@ FINDINGS: tuple[Finding, ...] = (
         looks=(Look("B06", "depth_mm", "measure the box's depth"),),
     ),
     passes(Rule("module-total", "Is the module's total kept?", "data sheet"), "D02"),
+)
+
+CODE = "34028-23669-20938-46346-33746-07431-56821-14553"
+KEYS = (
+    Key("K01", "Orrebeck Quad at B01", CODE, f"ZW:{CODE}"),
+    Key("K02", "Key of network N1", "with the firm"),
 )

@@ -107,7 +107,14 @@ class _Picture:
         for row in layout.rows:
             walls = [(layout.sides[i], hung[i]) for i in row]
             top = draw_row(
-                canvas, self.schedule, storey, walls, scale=layout.scale, ceiling_mm=ceiling, top=top
+                canvas,
+                self.schedule,
+                storey,
+                walls,
+                scale=layout.scale,
+                ceiling_mm=ceiling,
+                top=top,
+                width=self.width,
             )
         return top
 

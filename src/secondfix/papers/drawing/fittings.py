@@ -1,11 +1,12 @@
 """Light points, sockets and devices on a wall: small, at their true place, labelled where there is room."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from secondfix.papers.drawing.canvas import Canvas, Rect, text_width, wrapped
+from secondfix.papers.drawing.plates import Plate
 from secondfix.papers.drawing.symbols import draw_symbol
-from secondfix.papers.palette import FITTING, LABEL
+from secondfix.papers.palette import FITTING, LABEL, LEADER
 
 _HALF, _LINE, _WIDEST = 6.0, 12.0, 120.0
 
@@ -26,13 +27,17 @@ class Fitting:
         return Rect(self.x - _HALF, self.y - _HALF, self.x + _HALF, self.y + _HALF)
 
 
-def draw_fittings(canvas: Canvas, fittings: Sequence[Fitting], taken: Sequence[Rect], wall: Rect) -> None:
+def draw_fittings(canvas: Canvas, fittings: Sequence[Fitting], plates: Sequence[Plate], wall: Rect) -> None:
     """Each with its label above, below or beside; where none of these is free, its id alone.
 
-    ``taken`` are the plates with what belongs to them: drawn later, over a fitting on the same spot.
+    What a plate, being larger than scale, would cover steps out to its side, on a short line.
     """
-    full = [*taken, *(f.body for f in fittings)]
-    for fitting in fittings:
+    placed = [_beside(f, plates, wall) for f in fittings]
+    for true, fitting in zip(fittings, placed, strict=True):
+        if true.x != fitting.x:
+            canvas.line((true.x, true.y), (fitting.x, fitting.y), weight=LEADER)
+    full = [*(p.footprint for p in plates), *(f.body for f in placed)]
+    for fitting in placed:
         if fitting.lamp:
             draw_symbol(canvas, "luminaire", (fitting.x, fitting.y))
         else:
@@ -47,17 +52,27 @@ def draw_fittings(canvas: Canvas, fittings: Sequence[Fitting], taken: Sequence[R
             canvas.text(middle, line, size=LABEL, anchor="middle", halo=True)
 
 
+def _beside(fitting: Fitting, plates: Sequence[Plate], wall: Rect) -> Fitting:
+    covering = [p.body for p in plates if p.body.meets(fitting.body)]
+    if not covering:
+        return fitting
+    left, right = min(b.left for b in covering) - 10, max(b.right for b in covering) + 10
+    fits = [x for x in (right, left) if wall.left + _HALF < x < wall.right - _HALF] or [right]
+    return replace(fitting, x=min(fits, key=lambda x: abs(x - fitting.x)))
+
+
 def _spots(fitting: Fitting, wall: Rect) -> Iterator[tuple[list[str], Rect]]:
     for words in (fitting.words, fitting.id):
         lines = wrapped(words, width=_WIDEST, size=LABEL)
         half = max(text_width(t, LABEL) for t in lines) / 2 + 1
         high = _LINE * len(lines)
         middle = max(min(fitting.x, wall.right - half - 3), wall.left + half + 3)
-        above = fitting.y - _HALF - 2 - high
+        above, below = fitting.y - _HALF - 2 - high, fitting.y + _HALF + 2
         if above > wall.top:
             yield lines, Rect(middle - half, above, middle + half, above + high)
-        below = fitting.y + _HALF + 2
         if below + high < wall.bottom:
             yield lines, Rect(middle - half, below, middle + half, below + high)
         for left in (fitting.x + _HALF + 3, fitting.x - _HALF - 3 - 2 * half):
-            yield lines, Rect(left, fitting.y - high / 2, left + 2 * half, fitting.y + high / 2)
+            if wall.left < left and left + 2 * half < wall.right:
+                yield lines, Rect(left, fitting.y - high / 2, left + 2 * half, fitting.y + high / 2)
+    yield [fitting.id], Rect(middle - half, above, middle + half, above + _LINE)

@@ -9,7 +9,7 @@ from secondfix.papers.drawing.structure import PX_PER_PAPER_MM
 from secondfix.papers.drawing.unfold import FAR_MM, Side, nearest_side, sides_of
 
 ROW_LEFT, WALL_GAP = 52.0, 13.0
-_ROW_RIGHT = 130.0  # room for the list of a plate at the very end
+_ROW_RIGHT = 100.0  # room for most lists of a plate at the very end
 _SCALES = (50, 75, 100, 150, 200, 300, 500, 1000)
 _FITTING_NEAR_MM = 300
 _CEILING_MM = 2400
@@ -39,7 +39,7 @@ class Hung:
 
 
 def layouts(outline: Sequence[Point], *, width: float) -> list[Layout]:
-    """Ways to set the walls: one row at a good scale first, then larger before smaller; none without walls."""
+    """Ways to set the walls: one row at a good scale, then larger before smaller; none without walls."""
     sides = sides_of(outline)
     if not sides:
         return []

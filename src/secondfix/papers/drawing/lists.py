@@ -14,36 +14,43 @@ LINE, LIST_WIDTH, NUMBER_WIDTH = 15.0, 150.0, 16.0
 
 @dataclass(frozen=True, slots=True)
 class ButtonList:
-    """One list: lines as (number or nothing, words), set at ``at``."""
+    """One list: lines as (number or nothing, words), set at ``at``; its dotted line comes down at ``x``."""
 
     head: str
     lines: tuple[tuple[str, str], ...]
     at: Rect
+    x: float
 
 
-def button_lists(schedule: Schedule, plates: Sequence[Plate], *, top: float) -> list[ButtonList]:
-    """One list per plate, none over another and no dotted line through words.
+def button_lists(
+    schedule: Schedule, plates: Sequence[Plate], *, top: float, right: float
+) -> list[ButtonList]:
+    """One list per plate, none over another, none past ``right``, and no dotted line through words.
 
     From right to left, each as high as it can stand: a list that would run into its right neighbour
     goes beneath it, so its line passes to the left of what stands above.
     """
     done: list[ButtonList] = []
     for plate in sorted(plates, key=lambda p: (-p.body.left, p.y)):
-        lines = _lines(schedule, plate)
+        lines = tuple(_lines(schedule, plate))
         wide = max([NUMBER_WIDTH + text_width(w) for _, w in lines] + [text_width(plate.id, strong=True)])
         high = LINE * (len(lines) + 1)
-        left = plate.body.left
-        heights = sorted([top, *(d.at.bottom + 8 for d in done)])
-        at = next(r for y in heights if not _blocked(r := Rect(left, y, left + wide, y + high), done, top))
-        done.append(ButtonList(plate.id, tuple(lines), at))
+        left = min(plate.body.left, right - wide)
+        heights = sorted({top, *(d.at.bottom + 8 for d in done)})
+        spots = [
+            ButtonList(plate.id, lines, Rect(left, y, left + wide, y + high), plate.body.left + 4)
+            for y in heights
+        ]
+        # Beneath everything there is always room, if need be with a dotted line through words.
+        done.append(next((s for s in spots if not _blocked(s, done, top)), spots[-1]))
     return done
 
 
-def _blocked(at: Rect, done: Sequence[ButtonList], top: float) -> bool:
-    leader = Rect(at.left, top, at.left + 8, at.top)
+def _blocked(item: ButtonList, done: Sequence[ButtonList], top: float) -> bool:
+    leader = Rect(item.x - 4, top, item.x + 4, item.at.top)
     for other in done:
-        theirs = Rect(other.at.left, top, other.at.left + 8, other.at.top)
-        if at.meets(other.at, 6) or leader.meets(other.at) or at.meets(theirs, 2):
+        theirs = Rect(other.x - 4, top, other.x + 4, other.at.top)
+        if item.at.meets(other.at, 6) or leader.meets(other.at) or item.at.meets(theirs, 2):
             return True
     return False
 
@@ -64,7 +71,7 @@ def draw_lists(canvas: Canvas, lists: Sequence[ButtonList], plates: Sequence[Pla
     bottoms = {p.id: p.body.bottom for p in plates}
     p = canvas.palette
     for item in lists:
-        x = item.at.left + 4
+        x = item.x
         canvas.line(
             (x, bottoms[item.head]), (x, item.at.top + 1), weight=LEADER, colour=p.line, dash="1.5 2.5"
         )

@@ -86,7 +86,7 @@ def draw_plan(
         remarks.append(f"Scale 1:{scale} at the size of this sheet. North is at the top.")
         draw_walls(canvas, house, storey_id, view)
         draw_openings(canvas, house, storey_id, view)
-        unlabelled = _draw_spots(canvas, schedule, storey_id, placed, view, field)
+        unlabelled = _draw_spots(canvas, schedule, storey_id, placed, view=view, field=field)
         remarks += [f"No room for the label of {', '.join(unlabelled)}."] if unlabelled else []
         draw_scale_bar(canvas, scale, (field.left + 4, field.bottom + 14))
     else:
@@ -209,7 +209,7 @@ def _view(points: Sequence[Xy], field: Rect) -> tuple[int, View]:
 
 
 def _draw_spots(
-    canvas: Canvas, schedule: Schedule, storey_id: str, placed: Sequence[_Spot], view: View, field: Rect
+    canvas: Canvas, schedule: Schedule, storey_id: str, placed: Sequence[_Spot], *, view: View, field: Rect
 ) -> list[str]:
     """Symbols, then room names, then their labels; returns the ids whose label found no room."""
     house = schedule.house

@@ -22,6 +22,7 @@ class Plate:
     notes: tuple[Keynote, ...] = ()
     far: bool = False
     bounds: tuple[float, float] = (0.0, 1e6)
+    ceiling: float = 0.0
     shift: float = 0.0
 
     @property
@@ -30,6 +31,11 @@ class Plate:
         wide = 8 + BUTTON * max(1, len(self.rows))
         x = self.x + self.shift
         return Rect(x - wide / 2, self.y - PLATE_HEIGHT / 2, x + wide / 2, self.y + PLATE_HEIGHT / 2)
+
+    @property
+    def label_below(self) -> bool:
+        """Whether the label has no room under the ceiling."""
+        return self.body.top - 18 < self.ceiling
 
     @property
     def _half_label(self) -> float:
@@ -48,11 +54,12 @@ class Plate:
         body = self.body
         middle, half = self.label_at, self._half_label
         marks = MARK_WIDTH * ((len(self.notes) + 1) // 2) + (4 if self.notes else 0)
+        low = max(body.bottom, self.y + (MARK_HEIGHT if len(self.notes) > 1 else 0))
         return Rect(
             min(body.left, middle - half),
-            body.top - 18,
+            body.top if self.label_below else body.top - 18,
             max(body.right + marks, middle + half),
-            max(body.bottom, self.y + (MARK_HEIGHT if len(self.notes) > 1 else 0)),
+            low + 18 if self.label_below else low,
         )
 
 
@@ -69,12 +76,7 @@ def set_apart(plates: Sequence[Plate], holes: Sequence[Rect], *, left: float, ri
             for s in _shifts(plate, done, holes, left=left, right=right)
             if not any(replace(plate, shift=s).footprint.meets(d.footprint, 3) for d in done)
         ]
-        done.append(
-            min(
-                free,
-                key=lambda p: (_outside(p, left, right), _swapped(p, done), _over(p, holes), abs(p.shift)),
-            )
-        )
+        done.append(min(free, key=lambda p: _cost(p, done, holes, left=left, right=right)))
     return done
 
 
@@ -90,23 +92,18 @@ def _shifts(
     return [0.0, left - own.left + 3, right - own.right - 3, *beside, *steps, max(past_all, 0.0) + 400]
 
 
-def _over(plate: Plate, holes: Sequence[Rect]) -> bool:
-    """Whether it covers a door or window on which it does not truly hang."""
-    return any(plate.body.meets(h, 3) and not h.left < plate.x < h.right for h in holes)
-
-
-def _swapped(plate: Plate, done: Sequence[Plate]) -> bool:
-    """Whether it would stand to the left of a neighbour that is truly to its left."""
-    return any(plate.x + plate.shift < d.x + d.shift for d in done if abs(plate.y - d.y) < 2 * PLATE_HEIGHT)
-
-
-def _outside(plate: Plate, left: float, right: float) -> float:
+def _cost(plate: Plate, done: Sequence[Plate], holes: Sequence[Rect], *, left: float, right: float) -> float:
+    """How far from the truth it stands: aside, past the wall's end, over an opening, out of order."""
     f = plate.footprint
-    return max(0.0, left - f.left) + max(0.0, f.right - right)
+    outside = max(0.0, left - f.left) + max(0.0, f.right - right)
+    over = any(plate.body.meets(h, 3) and not h.left < plate.x < h.right for h in holes)
+    near = (d for d in done if abs(plate.y - d.y) < 2 * PLATE_HEIGHT)
+    swapped = any(plate.x + plate.shift < d.x + d.shift for d in near)
+    return abs(plate.shift) + 2 * outside + 30 * over + 300 * swapped
 
 
 def draw_plate(canvas: Canvas, plate: Plate) -> None:
-    """The plate with its gang numbers, its name above, its marks; a bracket beneath where it was moved aside."""
+    """The plate with its gang numbers, name and marks; a bracket beneath where it was moved aside."""
     body = plate.body
     if abs(plate.shift) > 2:
         # One foot of the bracket at the true place, the other at the plate.
@@ -115,7 +112,8 @@ def draw_plate(canvas: Canvas, plate: Plate) -> None:
             weight=LEADER,
             colour=canvas.palette.soft,
         )
-    canvas.text((plate.label_at, body.top - 5), plate.id, strong=True, anchor="middle", halo=True)
+    y = body.bottom + 14 if plate.label_below else body.top - 5
+    canvas.text((plate.label_at, y), plate.id, strong=True, anchor="middle", halo=True)
     _draw_buttons(canvas, plate)
     for n, note in enumerate(plate.notes):
         column, row = divmod(n, 2)

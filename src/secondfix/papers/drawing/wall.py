@@ -43,6 +43,7 @@ def draw_row(
     scale: int,
     ceiling_mm: int,
     top: float,
+    width: float,
 ) -> float:
     """The walls of one row; returns how far down they and their lists reach."""
     px = PX_PER_PAPER_MM / scale
@@ -59,7 +60,7 @@ def draw_row(
         left = right + WALL_GAP
     canvas.line((ROW_LEFT - 12, floor), (left - WALL_GAP + 12, floor), weight=FLOOR)
     _draw_heights(canvas, [h.height_mm for _, hung in row for h in hung if h.box], floor, px)
-    lists = button_lists(schedule, plates, top=floor + 14)
+    lists = button_lists(schedule, plates, top=floor + 14, right=width - 4)
     draw_lists(canvas, lists, plates)
     for plate in plates:
         draw_plate(canvas, plate)
@@ -82,6 +83,7 @@ def _draw_wall(canvas: Canvas, schedule: Schedule, wall: _Wall) -> list[Plate]:
             h.notes,
             h.far,
             (at.left, at.right),
+            at.top,
         )
         for h in wall.hung
         if h.box
@@ -92,7 +94,7 @@ def _draw_wall(canvas: Canvas, schedule: Schedule, wall: _Wall) -> list[Plate]:
         for h in wall.hung
         if not h.box
     ]
-    draw_fittings(canvas, fittings, [p.footprint for p in apart], at)
+    draw_fittings(canvas, fittings, apart, at)
     return apart
 
 

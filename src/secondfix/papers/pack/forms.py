@@ -89,7 +89,7 @@ _FAILING = (
     "Enter the swap in the journal: old address, new address, date, who.",
 )
 _BEFORE = (
-    "Isolate, lock off, prove dead before the plate comes off. A press on a button or a scene is no isolation.",
+    "Isolate, lock off, prove dead before the plate comes off. A press or a scene is no isolation.",
     "A licensed person does it; local code decides who that is and what must be notified.",
 )
 

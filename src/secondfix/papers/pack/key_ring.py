@@ -4,8 +4,6 @@ import io
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-import segno
-
 from secondfix.papers.blocks import Sheet, cautions
 
 # ISO/IEC 18004: a quiet zone of four modules around the symbol.
@@ -41,6 +39,8 @@ def key_ring_sheet(keys: Sequence[Key], number: str) -> Sheet:
 
 def qr_svg(text: str) -> str:
     """The QR symbol of a text (ISO/IEC 18004, level M at least) with its quiet zone, black on white."""
+    import segno  # noqa: PLC0415 - only who asks for keys needs it
+
     out = io.BytesIO()
     symbol = segno.make_qr(text, error="m")
     symbol.save(out, kind="svg", scale=_MODULE_PX, border=_QUIET_MODULES, light="#ffffff", xmldecl=False)

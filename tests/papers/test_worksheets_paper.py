@@ -1,0 +1,58 @@
+"""Worksheets on paper: everything that a worksheet holds stands on its sheet."""
+
+import pytest
+
+from secondfix.assumptions import default_assumptions
+from secondfix.house import Schedule
+from secondfix.joining import ISOLATION, Walk, walk, worksheets
+from secondfix.naming import names
+from secondfix.papers import Setting, worksheets_pdf
+from tests.papers.reading import flat, outside, pages, words_of
+
+MM = 72 / 25.4
+
+
+@pytest.fixture(scope="module")
+def order(house: Schedule) -> Walk:
+    return walk(house, {}, default_assumptions())
+
+
+@pytest.fixture(scope="module")
+def paper(house: Schedule, order: Walk, setting: Setting) -> bytes:
+    made = worksheets_pdf(house, order, setting=setting)
+    assert isinstance(made, bytes), made
+    return made
+
+
+def test_each_device_has_its_sheet_with_all_that_its_worksheet_holds(
+    house: Schedule, order: Walk, paper: bytes
+) -> None:
+    for w in worksheets(house, order, names(house)):
+        own = flat("".join(p.text for p in pages(paper) if f"S7/{w.number:02d}" in p.text))
+        wanted = [w.place_title, w.where, w.device_title, w.isolate, w.through, w.time, w.entries_words]
+        wanted += [*w.window, *w.procedure, *w.tell_apart, *w.removal, *(c.words for c in w.cautions)]
+        wanted += [x for e in w.entries for x in (e.label, e.name, e.purpose, e.note)]
+        wanted += [x for t in w.tests for x in (t.label, t.press, t.answer)]
+        wanted += [x for t in w.when_nothing for x in (t.seen, t.do[1:])]
+        wanted += [w.code.words, w.code.printed_at] if w.code else []
+        assert [x for x in wanted if flat(x) not in own] == [], w.device
+
+
+def test_steps_of_the_walk_stand_in_order(order: Walk, paper: bytes) -> None:
+    text = words_of(paper)
+    at = [text.index(flat(f"{s.number}{s.words}")) for s in order.steps]
+    assert at == sorted(at)
+
+
+def test_cautions_lead(paper: bytes) -> None:
+    first = flat(pages(paper)[0].text)
+    assert [c.id for c in ISOLATION if flat(c.words) not in first] == []
+
+
+def test_sheets_are_upright_and_stay_inside_the_frame(paper: bytes) -> None:
+    assert all(p.height > p.width for p in pages(paper))
+    assert outside(paper, left=15 * MM, other=8 * MM) == []
+
+
+def test_same_bytes_twice(house: Schedule, order: Walk, paper: bytes, setting: Setting) -> None:
+    assert worksheets_pdf(house, order, setting=setting) == paper
