@@ -1,9 +1,9 @@
 """Check: everything that is wrong with a house, and everything that cannot be told."""
 
-from collections.abc import Callable
+from collections.abc import Iterator
 from dataclasses import dataclass
 
-from secondfix import electrical, naming, radio, scenes
+from secondfix import electrical, joining, naming, radio, scenes
 from secondfix.actions.settle import settled_assumptions
 from secondfix.assumptions import Assumption, Assumptions
 from secondfix.findings import (
@@ -18,7 +18,13 @@ from secondfix.findings import (
 )
 from secondfix.house import House, Schedule, schedule
 
-RULES: tuple[Rule, ...] = (*electrical.RULES, *radio.RULES, *naming.RULES, *scenes.RULES)
+RULES: tuple[Rule, ...] = (
+    *electrical.RULES,
+    *radio.RULES,
+    *naming.RULES,
+    *scenes.RULES,
+    *joining.RULES,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,22 +44,18 @@ class Checked:
 def check(house: House, *, assumptions: Assumptions) -> Checked:
     """Ask every rule at every place where it applies. ``assumptions`` are the firm's, or the defaults."""
     settled = settled_assumptions(house, assumptions)
-    rows = schedule(house, house.models)
-    findings = in_order(f for ask in _ASKED for f in ask(rows, settled))
+    findings = in_order(_asked(schedule(house, house.models), settled))
     named = sorted({name for f in findings if f.severity is not None for name in f.assumptions})
     return Checked(tuple(findings), tuple(survey_list(findings)), tuple(settled[n] for n in named))
 
 
-def _reach(rows: Schedule, assumptions: Assumptions) -> list[Finding]:
-    return list(radio.reach(rows, assumptions).findings)
-
-
-_ASKED: tuple[Callable[[Schedule, Assumptions], list[Finding]], ...] = (
-    electrical.check,
-    _reach,
-    naming.check,
-    scenes.check,
-)
+def _asked(rows: Schedule, settled: Assumptions) -> Iterator[Finding]:
+    yield from electrical.check(rows, settled)
+    reached = radio.reach(rows, settled)
+    yield from reached.findings
+    yield from naming.check(rows, settled)
+    yield from scenes.check(rows, settled)
+    yield from joining.check(rows, joining.links_of(reached, settled), settled)
 
 
 def checked_as_json(checked: Checked) -> dict[str, object]:

@@ -6,7 +6,7 @@ from typing import Annotated
 import typer
 
 from secondfix.actions.check import Checked, check, checked_as_json
-from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, opened, print_json, verb_app
+from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import counted, para
 from secondfix.findings import Finding, Outcome, Severity, SurveyLine, exit_code
 from secondfix.house import House
@@ -31,7 +31,7 @@ def run(
         print_json(checked_as_json(checked))
     else:
         print(as_text(house, checked, all_answers=all_answers))  # noqa: T201 - the command line prints
-    raise typer.Exit(exit_code(checked.findings))
+    leave(exit_code(checked.findings))
 
 
 def as_text(house: House, checked: Checked, *, all_answers: bool = False) -> str:
@@ -63,11 +63,15 @@ def summary(checked: Checked) -> str:
     )
 
 
+def sign_of(f: Finding) -> str:
+    """The legend's shape with its word."""
+    return UNKNOWN if f.outcome is Outcome.CANNOT_TELL else SIGNS[f.severity or Severity.FAULT]
+
+
 def _finding(f: Finding) -> str:
     if f.outcome is Outcome.PASSES:
         return para(f"No fault found, {f.place} ({f.rule})")
-    sign = UNKNOWN if f.outcome is Outcome.CANNOT_TELL else SIGNS[f.severity or Severity.FAULT]
-    lines = [para(f"{sign}, {f.place} ({f.rule}). {f.says}", hang=4)]
+    lines = [para(f"{sign_of(f)}, {f.place} ({f.rule}). {f.says}", hang=4)]
     if f.value or f.limit:
         lines.append(para(f"stands: {f.value or 'not known'}; limit: {f.limit or 'none'}", indent=4, hang=2))
     lines.append(para(f"do: {f.remedy}", indent=4, hang=2))

@@ -1,10 +1,8 @@
 """The verb ``names``."""
 
-import typer
-
 from secondfix.actions.names import Named, named_as_json, names
 from secondfix.cli.check import findings_text
-from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, opened, print_json, verb_app
+from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import counted, table
 from secondfix.findings import exit_code
 from secondfix.house import House
@@ -23,7 +21,7 @@ def run(house_file: HouseFile, firm_folder: FirmFolder = None, as_json: AsJson =
         print_json(named_as_json(named))
     else:
         print(as_text(house, named))  # noqa: T201 - the command line prints
-    raise typer.Exit(exit_code(named.findings))
+    leave(exit_code(named.findings))
 
 
 def as_text(house: House, named: Named) -> str:

@@ -46,3 +46,8 @@ def refuse(faults: Sequence[Fault]) -> NoReturn:
 def print_json(value: object) -> None:
     """One JSON object on standard output."""
     print(json.dumps(value, ensure_ascii=False, indent=2))  # noqa: T201 - the command line prints
+
+
+def leave(code: int) -> NoReturn:
+    """End the verb with this exit code."""
+    raise typer.Exit(code)

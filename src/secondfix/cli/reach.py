@@ -6,7 +6,7 @@ import typer
 
 from secondfix.actions.reach import reach, reached_as_json
 from secondfix.cli.check import findings_text
-from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, opened, print_json, verb_app
+from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import para, table
 from secondfix.findings import exit_code
 from secondfix.house import House
@@ -29,7 +29,7 @@ def run(
         print_json(reached_as_json(answer, numbers=numbers))
     else:
         print(as_text(house, answer, numbers=numbers))  # noqa: T201 - the command line prints
-    raise typer.Exit(exit_code(answer.findings))
+    leave(exit_code(answer.findings))
 
 
 def as_text(house: House, answer: Reach, *, numbers: bool) -> str:

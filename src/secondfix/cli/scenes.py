@@ -6,7 +6,7 @@ import typer
 
 from secondfix.actions.scenes import Resolved, resolved_as_json, scenes
 from secondfix.cli.check import findings_text
-from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, opened, print_json, refuse, verb_app
+from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, refuse, verb_app
 from secondfix.cli.page import para, table
 from secondfix.findings import exit_code
 from secondfix.house import Fault, House
@@ -36,7 +36,7 @@ def run(
         print_json(resolved_as_json(resolved))
     else:
         print(as_text(house, resolved))  # noqa: T201 - the command line prints
-    raise typer.Exit(exit_code(resolved.findings))
+    leave(exit_code(resolved.findings))
 
 
 def as_text(house: House, resolved: Resolved) -> str:

@@ -1,0 +1,34 @@
+"""Walk: an order in which every device can join, and what stands in its way."""
+
+from dataclasses import dataclass
+
+from secondfix import joining, naming, radio
+from secondfix.actions.settle import settled_assumptions
+from secondfix.assumptions import Assumptions
+from secondfix.findings import Finding, finding_as_json, in_order
+from secondfix.house import House, Schedule, schedule
+
+
+@dataclass(frozen=True, slots=True)
+class Walked:
+    """The walk, one worksheet a device in its order, and findings about joining, worst first."""
+
+    schedule: Schedule
+    walk: joining.Walk
+    worksheets: tuple[joining.Worksheet, ...]
+    findings: tuple[Finding, ...]
+
+
+def walk(house: House, *, assumptions: Assumptions) -> Walked:
+    """Order the joining of every device over the links that radio is likely to have."""
+    settled = settled_assumptions(house, assumptions)
+    rows = schedule(house, house.models)
+    links = joining.links_of(radio.reach(rows, settled), settled)
+    ordered = joining.walk(rows, links, settled)
+    sheets = joining.worksheets(rows, ordered, naming.names(rows))
+    return Walked(rows, ordered, sheets, tuple(in_order(joining.check(rows, links, settled))))
+
+
+def walked_as_json(walked: Walked) -> dict[str, object]:
+    """``steps``, ``stages``, the counts, and ``findings`` (docs/json.md)."""
+    return {**joining.walk_as_json(walked.walk), "findings": [finding_as_json(f) for f in walked.findings]}

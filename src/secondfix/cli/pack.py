@@ -1,0 +1,73 @@
+"""The verb ``pack``."""
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from secondfix.actions.pack import Packed, pack
+from secondfix.cli.keys import asked_passphrase, opened_ring
+from secondfix.cli.opening import FirmFolder, HouseFile, opened, refuse, verb_app
+from secondfix.cli.page import counted
+from secondfix.cli.paper_options import (
+    DrawnBy,
+    Issue,
+    PaperDate,
+    PaperSize,
+    setting_of,
+    unprintable,
+    write_file,
+)
+from secondfix.files import Firm
+from secondfix.house import Fault, House
+from secondfix.papers import Setting
+
+app = verb_app()
+OutFolder = Annotated[Path, typer.Option("--out", metavar="FOLDER", help="Where to write.")]
+
+
+@app.command()
+def run(
+    house_file: HouseFile,
+    out: OutFolder = Path("out"),
+    firm_folder: FirmFolder = None,
+    keys: Annotated[
+        Path | None, typer.Option(metavar="RING", help="Also print the key ring, on a page apart.")
+    ] = None,
+    paper: PaperSize = None,
+    issue: Issue = "draft",
+    drawn_by: DrawnBy = "",
+    on: PaperDate = None,
+) -> None:
+    """The handover pack, findings and worksheets as PDF; plans and room elevations as pictures."""
+    house, firm = opened(house_file, firm_folder)
+    codes = dict(opened_ring(keys, asked_passphrase()).codes) if keys is not None else {}
+    setting = setting_of(paper, issue=issue, drawn_by=drawn_by, on=on)
+    packed = made(house, firm, setting, codes)
+    lacking = sorted(references(house) - set(codes)) if keys is not None else []
+    write_all(out, packed)
+    print(f"{counted(len(packed.files), 'file')} in {out}")  # noqa: T201 - the command line prints
+    if lacking:
+        print(f"not on the key ring, so not on its page: {', '.join(lacking)}")  # noqa: T201 - as above
+
+
+def made(house: House, firm: Firm, setting: Setting, codes: dict[str, str]) -> Packed:
+    """The papers, or exit 2 with every text that cannot be printed."""
+    packed = pack(house, assumptions=firm.assumptions, setting=setting, codes=codes)
+    if isinstance(packed, list):
+        unprintable(packed)
+    return packed
+
+
+def write_all(out: Path, packed: Packed) -> None:
+    """Every file whole; exit 2 where the folder cannot take them."""
+    if out.exists() and not out.is_dir():
+        refuse([Fault(str(out), "", "a file", "a folder, or a new name")])
+    for name, data in packed.files.items():
+        write_file(out / name, data)
+
+
+def references(house: House) -> set[str]:
+    """Every key reference that the house holds."""
+    devices = {d.code_ref for d in house.devices.values() if d.code_ref}
+    return devices | {n.key_ref for n in house.networks.values() if n.key_ref}

@@ -1,0 +1,44 @@
+"""The verb ``walk``."""
+
+from itertools import groupby
+
+from secondfix.actions.walk import Walked, walk, walked_as_json
+from secondfix.cli.check import findings_text
+from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, verb_app
+from secondfix.cli.page import counted, para
+from secondfix.findings import exit_code
+from secondfix.house import House
+
+app = verb_app()
+
+
+@app.command()
+def run(house_file: HouseFile, firm_folder: FirmFolder = None, as_json: AsJson = False) -> None:
+    """An order in which every device has a good parent, already joined and powered, when its turn comes."""
+    house, firm = opened(house_file, firm_folder)
+    walked = walk(house, assumptions=firm.assumptions)
+    if as_json:
+        print_json(walked_as_json(walked))
+    else:
+        print(as_text(house, walked))  # noqa: T201 - the command line prints
+    leave(exit_code(walked.findings))
+
+
+def as_text(house: House, walked: Walked) -> str:
+    """The walk as a page of text, a stage a block."""
+    w = walked.walk
+    head = (
+        f"{house.name}: {counted(len(w.joins()), 'device')} to join, {counted(w.isolations, 'isolation')} "
+        f"(at least {w.least_isolations}), about {w.walked_mm / 1000:.0f} m to walk"
+        f"{'' if w.exact else ', perhaps not the shortest way'}"
+    )
+    parts = [para(head)]
+    for stage, steps in groupby(w.steps, key=lambda s: s.stage):
+        lines = [f"Stage {stage}" if stage else "Before any isolation"]
+        for step in steps:
+            marks = f" ({', '.join(m.value for m in step.marks)})" if step.marks else ""
+            lines.append(para(f"{step.number:>3}. {step.words}{marks}", indent=2, hang=5))
+        parts.append("\n".join(lines))
+    if w.unplaced:
+        parts.append(para(f"Position not known, so the way is guessed: {', '.join(w.unplaced)}."))
+    return "\n\n".join(parts + findings_text(walked.findings))

@@ -1,0 +1,94 @@
+"""The verb ``worksheet``."""
+
+from collections.abc import Iterable
+from dataclasses import asdict
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from secondfix.actions.walk import walk
+from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, opened, print_json, refuse, verb_app
+from secondfix.cli.page import para
+from secondfix.cli.paper_options import (
+    DrawnBy,
+    Issue,
+    PaperDate,
+    PaperSize,
+    setting_of,
+    unprintable,
+    write_file,
+)
+from secondfix.house import Fault
+from secondfix.joining import GENERAL, ISOLATION, EntryRow, Worksheet
+
+app = verb_app()
+
+
+@app.command()
+def run(
+    house_file: HouseFile,
+    firm_folder: FirmFolder = None,
+    device: Annotated[str | None, typer.Option(help="Only the sheet of the device with this id.")] = None,
+    pdf: Annotated[Path | None, typer.Option(metavar="FILE", help="Write all as a PDF instead.")] = None,
+    paper: PaperSize = None,
+    issue: Issue = "draft",
+    drawn_by: DrawnBy = "",
+    on: PaperDate = None,
+    as_json: AsJson = False,
+) -> None:
+    """One sheet for each device, in the order of the walk: cautions, procedure, entries, names, tests."""
+    house, firm = opened(house_file, firm_folder)
+    if device is not None and device not in house.devices:
+        ids = ", ".join(house.devices) or "none: the house has no device"
+        refuse([Fault("--device", "", f"'{device}'", f"one of {ids}")])
+    walked = walk(house, assumptions=firm.assumptions)
+    if pdf is not None:
+        from secondfix.papers import worksheets_pdf  # noqa: PLC0415 - only who prints pays for it
+
+        setting = setting_of(paper, issue=issue, drawn_by=drawn_by, on=on)
+        made = worksheets_pdf(walked.schedule, walked.walk, setting=setting)
+        if isinstance(made, list):
+            unprintable(made)
+        write_file(pdf, made)
+        return
+    sheets = [w for w in walked.worksheets if device in {None, w.device}]
+    if as_json:
+        print_json({"worksheets": [asdict(w) for w in sheets]})
+    else:
+        print("\n\n".join([_before(), *(as_text(w) for w in sheets)]))  # noqa: T201 - the command line prints
+
+
+def _before() -> str:
+    lines = ["Before every box:", *(para(f"- {c.words}", indent=2, hang=2) for c in (*ISOLATION, *GENERAL))]
+    return "\n".join(lines)
+
+
+def as_text(w: Worksheet) -> str:
+    """One worksheet as a page of text."""
+    warned = (w.isolate, *(c.words for c in w.cautions))
+    done = (*w.removal, *w.window, *w.procedure)
+    told = (w.through, w.time, w.entries_words, *w.tell_apart)
+    after = (w.power_loss, *w.time_limits, *(f"test: {t.press} {t.answer}" for t in w.tests))
+    lines = [
+        f"{w.number}. {w.place_title}: {w.device_title} ({w.device})",
+        para(w.where, indent=3),
+        *_lines([f"▲ {text}" for text in warned if text]),
+        *_lines([w.code.words] if w.code else []),
+        *(para(f"{n:>2}. {words}", indent=3, hang=4) for n, words in enumerate(done, 1)),
+        *_lines(told),
+        *_lines([_entry(e) for e in w.entries], indent=5),
+        *_lines(after),
+    ]
+    if w.when_nothing:
+        lines += ["   If nothing appears:", *_lines([f"- {t.seen} {t.do}" for t in w.when_nothing], indent=5)]
+    return "\n".join(lines)
+
+
+def _lines(texts: Iterable[str], *, indent: int = 3) -> list[str]:
+    return [para(text, indent=indent, hang=2) for text in texts if text]
+
+
+def _entry(e: EntryRow) -> str:
+    parts = (f"{e.label}: {e.name or 'no name'}", e.purpose or "no purpose", e.note)
+    return "; ".join(part for part in parts if part)
