@@ -71,7 +71,7 @@ def as_text(w: Worksheet) -> str:
     told = (w.through, w.time, w.entries_words, *w.tell_apart)
     after = (w.power_loss, *w.time_limits, *(f"test: {t.press} {t.answer}" for t in w.tests))
     lines = [
-        f"{w.number}. {w.place_title}: {w.device_title} ({w.device})",
+        f"{w.number}. {w.place_title}: {w.device_title}",
         para(w.where, indent=3),
         *_lines([f"▲ {text}" for text in warned if text]),
         *_lines([w.code.words] if w.code else []),
@@ -81,7 +81,7 @@ def as_text(w: Worksheet) -> str:
         *_lines(after),
     ]
     if w.when_nothing:
-        lines += ["   If nothing appears:", *_lines([f"- {t.seen} {t.do}" for t in w.when_nothing], indent=5)]
+        lines += ["   If nothing appears:", *_lines([f"- {t.seen}: {t.do}" for t in w.when_nothing], indent=5)]
     return "\n".join(lines)
 
 

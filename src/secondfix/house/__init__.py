@@ -1,6 +1,6 @@
 """The house document: what stands on the walls and what is wanted."""
 
-from secondfix.house.begin import begin, uuid7
+from secondfix.house.beginning import begin, uuid7
 from secondfix.house.building import Layer, Opening, Point, Position, Room, Storey, Wall
 from secondfix.house.canonical import as_canonical_json, json_schema
 from secondfix.house.devices import Device, Eui64, KeyRef, ModelKey, Network, OutsideUse
@@ -9,7 +9,7 @@ from secondfix.house.faults import Fault
 from secondfix.house.parts import GangId, Id, Name, Note, Part, Slot
 from secondfix.house.read import LARGEST_FILE_BYTES, MOST_FAULTS, read_house
 from secondfix.house.scenes import Command, NamePart, NamingPolicy, Scene, SceneRule, Selector, Start
-from secondfix.house.schedule import Channel, Row, Schedule, schedule
+from secondfix.house.switch_schedule import Channel, Row, Schedule, schedule
 from secondfix.house.text import parse
 from secondfix.house.wiring import ABSENT, EARTH, Box, Circuit, Duty, Fact, Gang, Load, Mount, Place, settled
 

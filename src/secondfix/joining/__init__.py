@@ -5,10 +5,10 @@ from secondfix.joining.check import RULES, check
 from secondfix.joining.codes import Agreement, CodeReading, Kind, agree, read_code, shown
 from secondfix.joining.links import CONTROLLER, Links, NetworkLinks, links_of
 from secondfix.joining.order import walk
+from secondfix.joining.sheets import worksheets
 from secondfix.joining.steps import Mark, StepKind, Walk, WalkStage, WalkStep, walk_as_json
 from secondfix.joining.when_nothing import WHEN_NOTHING, Try
 from secondfix.joining.worksheet import CodeLine, EntryRow, FunctionTestRow, Worksheet
-from secondfix.joining.worksheets import worksheets
 
 CODE_KINDS: tuple[str, ...] = tuple(kind.value for kind in Kind if kind is not Kind.NOT_RECOGNISED)
 

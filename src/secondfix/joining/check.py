@@ -9,7 +9,7 @@ from secondfix.house import Schedule
 from secondfix.joining.circuits import feed_of, is_wired, natural
 from secondfix.joining.links import Links
 from secondfix.joining.parents import Mesh, Standing, bits, mesh
-from secondfix.joining.worksheets import CODE_WORDS
+from secondfix.joining.sheets import CODE_WORDS
 
 _CP = "common practice, no source"
 

@@ -3,7 +3,7 @@
 from secondfix.scenes.as_json import scenes_as_json
 from secondfix.scenes.check import RULES, check
 from secondfix.scenes.crossing import Crossing, CrossingKind, Ledger, Planned, Reason, Resolution
-from secondfix.scenes.resolve import resolve
+from secondfix.scenes.resolving import resolve
 from secondfix.scenes.table import Cell, SceneSchedule, scene_schedule
 
 __all__ = [

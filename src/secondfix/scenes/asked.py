@@ -7,7 +7,7 @@ from secondfix.findings import Finding, Rule, passes
 from secondfix.house import Schedule
 from secondfix.scenes.crossing import Resolution
 from secondfix.scenes.reaching import Reach, reaches, unfed
-from secondfix.scenes.resolve import resolve
+from secondfix.scenes.resolving import resolve
 
 
 class Asked:
