@@ -70,6 +70,25 @@ MODELS = {
         _model(
             maker="sollumeer", name="relay-plug", title="Sollumeer plug", form="plug_in", mounts=0, gangs=1
         ),
+        _model(
+            maker="sollumeer",
+            name="drop",
+            title="Sollumeer Drop, module at a luminaire",
+            form="luminaire_module",
+            mounts=0,
+            gangs=1,
+        ),
+        _model(
+            maker="sollumeer",
+            name="pebble",
+            title="Sollumeer Pebble, battery button",
+            form="battery_button",
+            supply="battery",
+            output="none",
+            mounts=0,
+            gangs=2,
+            neutral=None,
+        ),
     )
 }
 
@@ -187,6 +206,15 @@ def plain_house() -> dict[str, Any]:
                 "position": _at(2100, 1550, 2520),
             },
             "P02": {"kind": "socket", "name": "By the window", "room": "R1", "position": _at(600, 0, 300)},
+            "P05": {
+                "kind": "light_point",
+                "name": "Cupboard ceiling",
+                "room": "R2",
+                "position": _at(6400, 4000, 2520),
+                "circuit": _fact("C1", "told"),
+            },
+            "P06": {"kind": "socket", "name": "Hall socket", "room": "R2", "position": _at(7000, 600, 300)},
+            "P07": {"kind": "surface", "name": "Shoe shelf", "room": "R2", "position": _at(6900, 2600, 900)},
             "P03": {
                 "kind": "controller_spot",
                 "name": "Meter cupboard",
@@ -216,6 +244,14 @@ def plain_house() -> dict[str, Any]:
             "L05": {"name": LONG, "room": "R1"},
             "L06": {"name": "Hall ceiling", "room": "R2", "place": "P04", "purpose": "lighting"},
             "L07": {"name": "Porch", "room": "R2"},
+            "L09": {
+                "name": "Cupboard fan",
+                "room": "R2",
+                "place": "P05",
+                "kind": _fact("motor"),
+                "purpose": "extract_fan",
+                "power_mw": _fact(18500, "told"),
+            },
             "L08": {"name": HOSTILE[0], "room": "R3"},
         },
         "networks": {
@@ -250,6 +286,8 @@ def plain_house() -> dict[str, Any]:
                 "mounts": ["1"],
                 "gangs": ["1"],
             },
+            "D05": {"model": "sollumeer-drop@1", "network": "N1", "place": "P05", "outputs": {"1": "L09"}},
+            "D06": {"model": "sollumeer-pebble@1", "network": "N1", "place": "P07"},
             "D04": {
                 "model": "sollumeer-relay-plug@1",
                 "network": "N1",
@@ -341,6 +379,20 @@ FINDINGS: tuple[Finding, ...] = (
         "B06",
         "The depth of the box is not known.",
         looks=(Look("B06", "depth_mm", "measure the box's depth"),),
+    ),
+    cannot_tell(
+        Rule("no-parent", "Is there a good parent?", "common practice, no source", ("parent_margin_db",)),
+        Severity.ADVICE,
+        "D05",
+        "Whether the module hears a parent is not known.",
+        looks=(Look("P05", "radio", "measure the link at the cupboard ceiling"),),
+    ),
+    cannot_tell(
+        Rule("time-zone", "Is the time zone known?", "common practice, no source"),
+        Severity.ADVICE,
+        "house",
+        "The time zone is not confirmed.",
+        looks=(Look("house", "time_zone", "ask where the house stands"),),
     ),
     passes(Rule("module-total", "Is the module's total kept?", "data sheet"), "D02"),
 )

@@ -30,7 +30,10 @@ def column(head: str, *, fr: float = 0, mm: float = 0, align: str = "left") -> B
 def table(
     columns: Sequence[Block], rows: Iterable[Sequence[Cell]], *, row_mm: float = 0, dense: bool = False
 ) -> Block:
-    """A table whose head stands again on each page. ``row_mm``: least height, for rows to write in."""
+    """A table whose head stands again on each page.
+
+    ``row_mm``: least height of a row that is written in; ``dense``: small, and kept on one page.
+    """
     body = [list(r) for r in rows]
     return {"kind": "table", "columns": list(columns), "rows": body, "row_mm": row_mm, "dense": dense}
 
@@ -85,11 +88,6 @@ def cautions(title: str, items: Sequence[str]) -> Block:
     return {"kind": "cautions", "title": title, "items": list(items)}
 
 
-def fields(pairs: Sequence[tuple[str, str]]) -> Block:
-    """Names and values side by side."""
-    return {"kind": "fields", "pairs": [list(p) for p in pairs if p[1]]}
-
-
 def notes(items: Sequence[Block], *, columns: int = 3) -> Block:
     """Numbered notes; each has shape, number, head, says, soft."""
     return {"kind": "notes", "items": list(items), "columns": columns}
@@ -103,11 +101,6 @@ def picture(file: str, alt: str, *, width: float, height: float) -> Block:
 def write_on(labels: Sequence[str]) -> Block:
     """Labelled lines to write on."""
     return {"kind": "write_on", "labels": list(labels)}
-
-
-def space(mm: float) -> Block:
-    """Empty height."""
-    return {"kind": "space", "mm": mm}
 
 
 def cover(house: str, title: str, pairs: Sequence[tuple[str, str]]) -> Block:

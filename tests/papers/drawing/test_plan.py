@@ -25,7 +25,19 @@ def of(plain: dict[str, Any]) -> Schedule:
 def test_boxes_places_and_rooms_are_labelled_and_labels_stay_apart(house: Schedule) -> None:
     svg = plan_svg(house, "S1")
     words = said(svg)
-    for wanted in ("Dining room", "Hall", "B01 ×4", "B02 ×1", "B03 ×2", "B05 ×1", "P01", "P02", "P03", "P04"):
+    for wanted in (
+        "Dining room",
+        "Hall",
+        "B01 ×4",
+        "B02 ×1",
+        "B03 ×2",
+        "B05 ×1",
+        "P01",
+        "P02",
+        "P03",
+        "P04",
+        "P06",
+    ):
         assert wanted in words
     assert "B01.1" in words  # beside the lamp that it feeds
     assert collisions(svg) == []
@@ -38,9 +50,9 @@ def test_what_has_no_position_is_said(house: Schedule) -> None:
 
 def test_legend_holds_what_stands_on_the_sheet_and_nothing_else(house: Schedule) -> None:
     words = said(plan_svg(house, "S1"))
-    for key in ("two_way", "dimmer", "luminaire", "controller", "repeater"):
+    for key in ("two_way", "dimmer", "luminaire", "fan", "socket", "button", "controller", "repeater"):
         assert SYMBOL_WORDS[key].split(",")[0] in words
-    assert SYMBOL_WORDS["fan"] not in words.split()
+    assert SYMBOL_WORDS["surface"] not in words
     for wanted in (
         "brick, concrete or stone",
         "light layers",
@@ -73,7 +85,7 @@ def test_a_storey_of_which_nothing_is_known_says_so(house: Schedule) -> None:
 def test_a_wide_house_gets_its_legend_beneath_and_a_larger_scale() -> None:
     plain = plain_house()
     plain["rooms"]["R3"]["storey"] = "S1"
-    plain["boxes"]["B07"]["position"] = {"x_mm": 13500, "y_mm": 2000, "height_mm": 1050}
+    plain["boxes"]["B07"]["position"] = {"x_mm": 18900, "y_mm": 2000, "height_mm": 1050}
     svg = plan_svg(of(plain), "S1")
     legend = next(t for t in texts(svg) if t.text == "Legend")
     assert legend.left < 20

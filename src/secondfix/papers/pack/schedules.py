@@ -47,11 +47,8 @@ def switch_schedule_sheet(schedule: Schedule, number: str) -> Sheet:
 
 def _gang_cells(schedule: Schedule, r: Row) -> list[Cell]:
     house = schedule.house
-    device: Cell = (
-        lines(f"{r.device_id} gang {r.channel}", soft(device_words(schedule, r.device_id)))
-        if r.device_id
-        else soft("no device chosen")
-    )
+    model = soft(device_words(schedule, r.device_id)) if r.device_id and r.channel == 1 else ""
+    device = lines(f"{r.device_id} gang {r.channel}", model) if r.device_id else soft("no device chosen")
     loaded = _load_cells(r.load) if r.load else [soft(""), "", ""]
     name = duty_words(schedule, r)
     words = lines(r.load_id or "", name) if r.gang.duty is Duty.FEEDS else soft(name)
