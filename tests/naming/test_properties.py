@@ -51,6 +51,7 @@ def test_shortened_names_stay_apart_from_each_other(name: str, times: int) -> No
         ("Hall Ceiling", "Hall Ceiling"),
         ("Hall Hall Ceiling Light", "Hall Ceili Light"),
         ("Bedroom 12 wardrobe B07.2", "Bed 12 war B07.2"),
+        ("a b c d e f g h i j k", "a b c d e f g h"),
         ("1234567890123 98765", "1234567890 98765"),
         ("Wohnzimmer Stehleuchte", "Wohnzimm Stehleu"),
         ("漢字漢字漢字漢字", "漢字漢字漢"),

@@ -140,7 +140,7 @@ def test_a_load_left_out_is_never_reached_without_a_finding(plain: Plain) -> Non
 
 
 @given(houses(), st.data())
-@settings(max_examples=120)
+@settings(max_examples=60)
 def test_a_blank_never_makes_a_pass(plain: Plain, data: st.DataObject) -> None:
     blanking_makes_no_pass(plain, data)
 
