@@ -201,3 +201,19 @@ def test_a_house_with_nothing_but_rooms_boxes_and_gangs_has_a_pack(setting: Sett
     text = words_of(pdf)
     assert "B1.1" in text
     assert "positionnotknown" in text
+
+
+def test_long_ids_stay_in_their_column(setting: Setting) -> None:
+    plain = plain_house()
+    long = "B" + "8" * 15
+    plain["boxes"][long] = plain["boxes"].pop("B05")
+    pdf = made(house_of(plain), setting)
+    assert flat(f"{long}.1") in words_of(pdf)
+    page = next(n for n, p in enumerate(pages(pdf)) if "Line and neutral name the circuits" in p.text)
+    words = pdfium.PdfDocument(pdf)[page].get_textpage()
+    rects = [words.get_rect(i) for i in range(words.count_rects())]
+    own = [r for r in rects if (t := flat(words.get_text_bounded(*r))) and set(t) <= {"B", "8"}]
+    hall = [r for r in rects if words.get_text_bounded(*r).strip() == "Hall"]
+    # The column of ids ends where that of rooms begins.
+    assert own
+    assert max(r[2] for r in own) < min(r[0] for r in hall)

@@ -43,6 +43,11 @@ def strong(words: str) -> Cell:
     return {"words": words, "style": "strong"}
 
 
+def ident(words: str) -> Cell:
+    """An id at the head of a row: strong, and broken anywhere rather than leave its narrow column."""
+    return {"words": words, "style": "id"}
+
+
 def soft(words: str) -> Cell:
     """Second text."""
     return {"words": words, "style": "soft"}

@@ -10,7 +10,7 @@ from secondfix.papers.blocks import Block, Sheet, column, heading, para, soft, s
 from secondfix.papers.coverage import TextFault
 from secondfix.papers.drawing import SHAPE_WORDS, shape_of
 from secondfix.papers.figures import assumption_range, assumption_value
-from secondfix.papers.places import room_name, thing_words
+from secondfix.papers.places import thing_words
 from secondfix.papers.setting import Setting
 from secondfix.papers.typeset import typeset
 from secondfix.papers.words import sentence
@@ -124,7 +124,7 @@ def _finding_block(schedule: Schedule, assumptions: Assumptions, number: int, f:
         "number": str(number),
         "word": SHAPE_WORDS[shape_of(f)],
         "place": f.place,
-        "room": room_name(schedule.house, f.place),
+        "room": thing_words(schedule.house, f.place).removeprefix(f.place).strip(),
         "rule": f.rule,
         "says": f.says,
         "pairs": [list(p) for p in pairs if p[1]],

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Sequence
 from secondfix.assumptions import Assumptions
 from secondfix.findings import Finding, Outcome, in_order
 from secondfix.house import House, Schedule
-from secondfix.papers.blocks import Block, Sheet, column, cover, notes, para, picture, soft, strong, table
+from secondfix.papers.blocks import Block, Sheet, column, cover, ident, notes, para, picture, soft, table
 from secondfix.papers.cautions import cautions_sheet
 from secondfix.papers.coverage import TextFault
 from secondfix.papers.drawing import (
@@ -106,7 +106,7 @@ def _cover_sheet(house: House, setting: Setting) -> Sheet:
 
 def _register_sheet(others: Sequence[Sheet]) -> Sheet:
     own = Sheet("S0/02", "Drawing register", "Every sheet of this pack.", [])
-    rows = [[strong(s.number), s.title, {"page_of": s.number}] for s in (others[0], own, *others[1:])]
+    rows = [[ident(s.number), s.title, {"page_of": s.number}] for s in (others[0], own, *others[1:])]
     columns = [column("No.", mm=20), column("Sheet", fr=1), column("Page", mm=20, align="right")]
     return Sheet(own.number, own.title, own.says, [table(columns, rows)])
 

@@ -8,6 +8,7 @@ from secondfix.papers.blocks import (
     cautions,
     column,
     heading,
+    ident,
     lines,
     soft,
     steps,
@@ -29,12 +30,12 @@ def function_test_sheet(schedule: Schedule, number: str) -> Sheet:
     house = schedule.house
     gangs = [r for box in house.boxes for r in rows_of_box(schedule, box)]
     rows: list[list[Cell]] = [
-        [strong(r.id), house.rooms[r.box.room].name, *_asked(schedule, r), tick_box(), tick_box(), "", ""]
+        [ident(r.id), house.rooms[r.box.room].name, *_asked(schedule, r), tick_box(), tick_box(), "", ""]
         for r in gangs
     ]
     rows += [
         [
-            strong(s.scene_id),
+            ident(s.scene_id),
             soft("scene"),
             start,
             f"{s.name} as in the scene schedule",

@@ -2,7 +2,19 @@
 
 from secondfix.house import Schedule
 from secondfix.naming import EntryKind, names
-from secondfix.papers.blocks import Block, Cell, Sheet, column, heading, lines, para, soft, strong, table
+from secondfix.papers.blocks import (
+    Block,
+    Cell,
+    Sheet,
+    column,
+    heading,
+    ident,
+    lines,
+    para,
+    soft,
+    strong,
+    table,
+)
 from secondfix.papers.figures import NOT_KNOWN
 from secondfix.papers.places import device_words, thing_words
 from secondfix.terms import POWER_LOSS_LABELS, PROTOCOLS, PURPOSES
@@ -19,7 +31,7 @@ def networks_sheet(schedule: Schedule, number: str) -> Sheet:
     house = schedule.house
     networks = [
         [
-            strong(network_id),
+            ident(network_id),
             n.name,
             PROTOCOLS[n.protocol].label,
             thing_words(house, n.controller_place) if n.controller_place else NOT_KNOWN,
@@ -53,7 +65,7 @@ def _devices(schedule: Schedule) -> Block:
         loss = POWER_LOSS_LABELS[d.after_power_loss] if d.after_power_loss else "not set here"
         rows.append(
             [
-                strong(device_id),
+                ident(device_id),
                 thing_words(house, schedule.place_of_device(device_id)),
                 lines(device_words(schedule, device_id), soft(d.model or "")),
                 thing_words(house, d.network) if d.network else NOT_KNOWN,
@@ -86,7 +98,7 @@ def names_sheet(schedule: Schedule, number: str) -> Sheet:
             doubt += [soft("provisional: what the gang does is not known")] if not e.explained else []
             rows.append(
                 [
-                    strong(device_id) if n == 0 else "",
+                    ident(device_id) if n == 0 else "",
                     soft(thing_words(house, e.place)),
                     NOT_KNOWN if e.endpoint is None else str(e.endpoint),
                     f"gang {e.number}" if e.kind is EntryKind.GANG else _ENTRY_WORDS[e.kind],

@@ -8,6 +8,7 @@ from secondfix.papers.blocks import (
     Cell,
     Sheet,
     column,
+    ident,
     lines,
     marked,
     notes,
@@ -53,7 +54,7 @@ def _gang_cells(schedule: Schedule, r: Row) -> list[Cell]:
     name = duty_words(schedule, r)
     words = lines(r.load_id or "", name) if r.gang.duty is Duty.FEEDS else soft(name)
     return [
-        strong(r.id),
+        ident(r.id),
         house.rooms[r.box.room].name,
         device,
         words,
@@ -73,7 +74,7 @@ def _outputs(schedule: Schedule) -> Iterator[list[Cell]]:
                 place = house.places[c.place]
                 circuit = place.circuit
                 yield [
-                    strong(f"{device_id}.{c.number}"),
+                    ident(f"{device_id}.{c.number}"),
                     house.rooms[place.room].name,
                     lines(thing_words(house, c.place), soft(device_words(schedule, device_id))),
                     lines(c.load_id, load.name),
