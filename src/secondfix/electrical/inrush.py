@@ -62,7 +62,7 @@ def _known(contact: Contact, one_ma: int, peak: Peak | None) -> Finding:
     looks = []
     if count is None:
         looks.append(Look(contact.load_id, "count", f"count what hangs on the wire of {contact.load_words}"))
-    if width is not None and width > peak.width_us:
+    if width is None or width > peak.width_us:
         words = f"read how long the peak of {contact.load_words} lasts; {peak.width_us} µs is held"
         looks.append(Look(contact.load_id, "inrush_width_us", words))
     if looks:
