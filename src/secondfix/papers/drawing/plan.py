@@ -2,10 +2,8 @@
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
-from secondfix.catalogue import Form, Output
-from secondfix.house import Channel, Duty, Place, Point, Position, Row, Schedule
+from secondfix.house import Point, Position, Schedule
 from secondfix.papers.drawing.canvas import Canvas, Rect, Xy, text_width, wrapped
 from secondfix.papers.drawing.elevation import Drawing
 from secondfix.papers.drawing.labels import Label, Taken, draw_labels, inside
@@ -16,6 +14,7 @@ from secondfix.papers.drawing.legend import (
     legend_height,
     legend_rows,
 )
+from secondfix.papers.drawing.spots import Spot, spots_of
 from secondfix.papers.drawing.structure import (
     PX_PER_PAPER_MM,
     View,
@@ -28,12 +27,9 @@ from secondfix.papers.drawing.structure import (
 )
 from secondfix.papers.drawing.symbols import draw_symbol, footprint
 from secondfix.papers.drawing.unfold import nearest_side, opening_ends, sides_of
-from secondfix.papers.duties import rows_of_box
 from secondfix.papers.palette import DAY, LABEL, TEXT, Palette
-from secondfix.terms import Purpose
 
 _SCALES = (20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500, 1000, 2000, 5000, 10000)
-_FANS = {Purpose.EXTRACT_FAN, Purpose.COMFORT_FAN}
 
 
 def plan_svg(
@@ -53,24 +49,13 @@ def plan_svg(
     return draw_plan(schedule, storey_id, palette=palette, width=width, height=height, words=True).svg
 
 
-@dataclass(frozen=True, slots=True)
-class _Spot:
-    """A symbol on the plan: where it belongs, which way the room lies, what stands beside it."""
-
-    id: str
-    symbol: str
-    position: Position | None
-    lines: tuple[str, ...]
-    room: str
-
-
 def draw_plan(
     schedule: Schedule, storey_id: str, *, palette: Palette, width: float, height: float, words: bool
 ) -> Drawing:
     """The same, with the remarks apart where a paper sets them itself (``words`` False)."""
     house = schedule.house
     storey = house.storeys[storey_id]
-    spots = [s for s in _spots(schedule) if house.rooms[s.room].storey == storey_id]
+    spots = [s for s in spots_of(schedule) if house.rooms[s.room].storey == storey_id]
     placed = [s for s in spots if s.position]
     lost = [s for s in spots if not s.position]
     canvas = Canvas(palette)
@@ -108,69 +93,7 @@ def _doors(schedule: Schedule) -> set[str]:
     return {schedule.house.walls[d.wall].storey for d in schedule.house.doors.values()}
 
 
-def _spots(schedule: Schedule) -> list[_Spot]:
-    house = schedule.house
-    out = [
-        _Spot(i, _box_symbol(schedule, i), b.position, (f"{i} ×{len(b.gangs)}",), b.room)
-        for i, b in house.boxes.items()
-    ]
-    for place_id, place in house.places.items():
-        fed = _fed_at(schedule, place_id)
-        lines = (place_id, *dict.fromkeys(fed)) if fed else (place_id,)
-        out.append(
-            _Spot(place_id, _place_symbol(schedule, place_id, place), place.position, lines[:4], place.room)
-        )
-    return out
-
-
-def _fed_at(schedule: Schedule, place_id: str) -> list[str]:
-    """From which gang each load at a place is switched."""
-    out = []
-    for load_id, load in schedule.house.loads.items():
-        if load.place == place_id:
-            feeder = schedule.fed_by.get(load_id)
-            out.append(_name_of(feeder) if feeder else "not switched")
-    return out
-
-
-def _name_of(feeder: Row | Channel) -> str:
-    row = feeder if isinstance(feeder, Row) else feeder.row
-    if row:
-        return row.id
-    assert isinstance(feeder, Channel)
-    return f"{feeder.device_id}.{feeder.number}"
-
-
-def _box_symbol(schedule: Schedule, box_id: str) -> str:
-    rows = rows_of_box(schedule, box_id)
-    models = [r.model for r in rows if r.model]
-    if rows and all(r.gang.duty is Duty.SCENE_ONLY for r in rows):
-        return "button"
-    if any(r.gang.duty is Duty.EXTENDS or r.id in schedule.extended_by for r in rows):
-        return "two_way"
-    if any(m.output is Output.DIMMER for m in models):
-        return "dimmer"
-    if any(m.form is Form.BATTERY_BUTTON for m in models):
-        return "button"
-    return "switch" if models else "box"
-
-
-def _place_symbol(schedule: Schedule, place_id: str, place: Place) -> str:
-    house = schedule.house
-    if place.kind == "controller_spot":
-        return "controller"
-    forms = {m.form for i, d in house.devices.items() if d.place == place_id and (m := schedule.model_of(i))}
-    if Form.PLUG_IN in forms:
-        return "repeater"
-    if Form.BATTERY_BUTTON in forms:
-        return "button"
-    if place.kind == "light_point":
-        fan = any(x.place == place_id and x.purpose in _FANS for x in house.loads.values())
-        return "fan" if fan else "luminaire"
-    return place.kind
-
-
-def _extent(schedule: Schedule, storey_id: str, placed: Iterable[_Spot]) -> list[Xy]:
+def _extent(schedule: Schedule, storey_id: str, placed: Iterable[Spot]) -> list[Xy]:
     house = schedule.house
     points: list[Xy] = [p for r in house.rooms.values() if r.storey == storey_id for p in r.outline_mm or ()]
     for wall in house.walls.values():
@@ -209,7 +132,7 @@ def _view(points: Sequence[Xy], field: Rect) -> tuple[int, View]:
 
 
 def _draw_spots(
-    canvas: Canvas, schedule: Schedule, storey_id: str, placed: Sequence[_Spot], *, view: View, field: Rect
+    canvas: Canvas, schedule: Schedule, storey_id: str, placed: Sequence[Spot], *, view: View, field: Rect
 ) -> list[str]:
     """Symbols, then room names, then their labels; returns the ids whose label found no room."""
     house = schedule.house

@@ -1,0 +1,51 @@
+"""The demo house on paper: every gang, name and caution found, nothing past the frame."""
+
+from pathlib import Path
+
+import pytest
+
+from secondfix.assumptions import default_assumptions
+from secondfix.catalogue import Model, read_model
+from secondfix.house import House, Schedule, read_house, schedule
+from secondfix.joining import GENERAL, ISOLATION, cautions_for, walk
+from secondfix.naming import check, names
+from secondfix.papers import Setting, pack_pdf, worksheets_pdf
+from tests.papers.reading import flat, outside, words_of
+
+MM = 72 / 25.4
+
+
+@pytest.fixture(scope="module", params=["house", "house-mended"])
+def demo(request: pytest.FixtureRequest, tree: Path) -> Schedule:
+    read = [
+        read_model(p.read_text(encoding="utf-8"), where=p.name)
+        for p in sorted((tree / "src/secondfix/catalogue/models").glob("*.toml"))
+    ]
+    models = {m.key: m for m in read if isinstance(m, Model)}
+    data = (tree / "demo" / f"{request.param}.json").read_bytes()
+    house = read_house(data, where="demo", models=models)
+    assert isinstance(house, House), house
+    return schedule(house, house.models)
+
+
+def test_pack_of_the_demo_house_is_whole(demo: Schedule, setting: Setting) -> None:
+    pdf = pack_pdf(demo, check(demo, default_assumptions()), default_assumptions(), setting=setting)
+    assert isinstance(pdf, bytes), pdf
+    text = words_of(pdf)
+    wanted = [*demo.rows, *demo.house.boxes, *demo.house.devices, *(e.name for e in names(demo).entries())]
+    wanted += [c.words for c in (*ISOLATION, *GENERAL)]
+    wanted += [
+        x.name for kind in (demo.house.loads, demo.house.scenes, demo.house.rooms) for x in kind.values()
+    ]
+    assert [w for w in wanted if flat(w) not in text] == []
+    assert outside(pdf, left=15 * MM, other=8 * MM) == []
+
+
+def test_worksheets_of_the_demo_house_carry_every_caution_and_name(demo: Schedule, setting: Setting) -> None:
+    pdf = worksheets_pdf(demo, walk(demo, {}, default_assumptions()), setting=setting)
+    assert isinstance(pdf, bytes), pdf
+    text = words_of(pdf)
+    wanted = [c.words for d in demo.house.devices for c in cautions_for(demo, d)]
+    wanted += [e.name for e in names(demo).entries()]
+    assert [w for w in wanted if flat(w) not in text] == []
+    assert outside(pdf, left=15 * MM, other=8 * MM) == []
