@@ -1,7 +1,8 @@
 """The switch schedule and the scene schedule of a pack."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
+from secondfix.findings import Severity
 from secondfix.house import Duty, Load, Row, Schedule
 from secondfix.papers.blocks import (
     Block,
@@ -20,7 +21,7 @@ from secondfix.papers.blocks import (
 from secondfix.papers.duties import duty_words, rows_of_box
 from secondfix.papers.figures import NOT_KNOWN, known_value, watts
 from secondfix.papers.places import device_words, thing_words
-from secondfix.scenes import SceneSchedule, resolve, scene_schedule
+from secondfix.scenes import Crossing, Resolution, SceneSchedule, resolve, scene_schedule
 from secondfix.terms import KIND_LABELS, PURPOSES
 
 _SCENES_PER_TABLE = 8
@@ -95,15 +96,16 @@ def _load_cells(load: Load) -> list[Cell]:
 
 def scene_schedule_sheet(schedule: Schedule, number: str) -> Sheet:
     """Causes across, effects down, the ledger beneath; a note for every crossing that needs one."""
-    chart = scene_schedule(resolve(schedule))
+    resolutions = resolve(schedule)
+    chart = scene_schedule(resolutions)
     blocks: list[Block] = []
     tables = -(-len(chart.columns) // _SCENES_PER_TABLE)
     each = -(-len(chart.columns) // max(tables, 1))
     for n in range(tables):
-        blocks.append(_scene_table(schedule, chart, slice(n * each, (n + 1) * each)))
+        blocks.append(_scene_table(schedule, chart, resolutions, slice(n * each, (n + 1) * each)))
     if not blocks:
         blocks = [para("The house has no scenes.")]
-    blocks.append(notes(_scene_notes(schedule, chart)))
+    blocks.append(notes(_scene_notes(schedule, chart, resolutions)))
     says = (
         "Causes across, effects down. A dot is a load that no rule names; left alone is a load that a rule "
         "would reach and that an exception or its purpose keeps out."
@@ -111,7 +113,9 @@ def scene_schedule_sheet(schedule: Schedule, number: str) -> Sheet:
     return Sheet(number, "Scene schedule", says, blocks)
 
 
-def _scene_table(schedule: Schedule, chart: SceneSchedule, part: slice) -> Block:
+def _scene_table(
+    schedule: Schedule, chart: SceneSchedule, resolutions: Sequence[Resolution], part: slice
+) -> Block:
     house = schedule.house
     shown = chart.columns[part]
     columns = [column("Room", fr=1.1), column("Effect on load", fr=1.7), column("Purpose", fr=1.3)]
@@ -127,7 +131,8 @@ def _scene_table(schedule: Schedule, chart: SceneSchedule, part: slice) -> Block
         load = house.loads[load_id]
         room = house.rooms[load.room].name
         purpose = PURPOSES[load.purpose].label if load.purpose else NOT_KNOWN
-        effects = [_effect(cell.words) for cell in cells[part]]
+        crossings = [x.crossings[load_id] for x in resolutions[part]]
+        effects = [_effect(c.words, x) for c, x in zip(cells[part], crossings, strict=True)]
         rows.append(
             [soft(room if load.room != last else ""), f"{load_id} {load.name}", soft(purpose), *effects]
         )
@@ -142,18 +147,24 @@ def _scene_table(schedule: Schedule, chart: SceneSchedule, part: slice) -> Block
     return table(columns, rows)
 
 
-def _effect(words: str) -> Cell:
+def _effect(words: str, crossing: Crossing) -> Cell:
     if words in _SHAPES:
-        return marked(_SHAPES[words], words)
+        return marked(_shape(words, crossing), words)
     return strong(words) if words.startswith(("on", "off")) else soft(words)
 
 
-def _scene_notes(schedule: Schedule, chart: SceneSchedule) -> list[Block]:
+def _shape(words: str, crossing: Crossing) -> str:
+    """The legend's shape: a conflict that is a danger wears the danger's."""
+    shape = _SHAPES.get(words, "danger")
+    return "danger" if shape == "fault" and crossing.worst is Severity.DANGER else shape
+
+
+def _scene_notes(schedule: Schedule, chart: SceneSchedule, resolutions: Sequence[Resolution]) -> list[Block]:
     out: list[Block] = []
     for n, c in enumerate(chart.columns):
         for load_id, cells in chart.rows:
             if cells[n].noted:
                 head = f"{c.name} × {load_id} {schedule.house.loads[load_id].name}"
-                shape = _SHAPES.get(cells[n].words, "danger")
+                shape = _shape(cells[n].words, resolutions[n].crossings[load_id])
                 out.append({"shape": shape, "number": "", "head": head, "says": cells[n].why, "soft": ""})
     return out
