@@ -9,8 +9,10 @@ from secondfix.journal.asbuilt import AsBuilt, as_built
 from secondfix.journal.check_presses import CAUTION
 from secondfix.journal.checking import check
 from secondfix.journal.crossing import Crossing
+from secondfix.journal.deeds import Fitted, Joined
 from secondfix.journal.differences import Difference
 from secondfix.journal.entry import Entry, Unknown
+from secondfix.journal.facts import FunctionTested, Measured
 from secondfix.journal.folding import Conflict, Folded, fold, history
 from secondfix.journal.journal import Journal, as_lines, journal_of, latest, merge
 from secondfix.journal.kinds import KINDS
@@ -35,9 +37,13 @@ __all__ = [
     "Crossing",
     "Difference",
     "Entry",
+    "Fitted",
     "Folded",
     "FunctionTest",
+    "FunctionTested",
+    "Joined",
     "Journal",
+    "Measured",
     "Press",
     "Remark",
     "SceneTest",

@@ -53,13 +53,16 @@ def as_built(
     """
     folded = fold(house, journal, revisions=revisions, now=now)
     aside: dict[str, Told] = {}
+    told: list[Told] = [*folded.told]
     while True:
         draft = _drafted(house, _without(folded, aside), {**models, **house.models})
         read = _read(house, draft, models)
         if isinstance(read, House):
             break
-        aside |= _blamed(read, draft)
-    told = _lasting([*folded.told, *draft.told, *aside.values(), *_nowhere(folded, draft, aside)])
+        blamed = _blamed(read, draft)
+        told += [t for t in draft.told if t.entry in blamed]
+        aside |= blamed
+    told += [*draft.told, *aside.values(), *_nowhere(folded, draft, aside)]
     found = house if read == house else read
     return AsBuilt(
         house,
@@ -67,7 +70,7 @@ def as_built(
         folded,
         differences(house, found, draft.by),
         remarks(folded, draft),
-        told,
+        tuple(sorted(set(told), key=lambda t: (t.entry, t.words))),
         tuple(i for i in sorted(folded.counted) if i not in folded.taken_in),
     )
 
@@ -102,7 +105,7 @@ def _blamed(faults: list[Fault], draft: Draft) -> dict[str, Told]:
     """
     found: dict[str, Told] = {}
     for fault in faults:
-        places = [fault.path, *re.findall(r"\(([A-Z][\w-]*|[a-z_]+\.[\w.-]+)", fault.expected)]
+        places = [fault.path, *_other_side(fault)]
         words = f"would give a house that cannot be: {fault.path} {fault.stands}, not {fault.expected}"
         for entry in (e for place in places for e in _speaking(draft, place)):
             found.setdefault(entry.id, Told(entry.id, words, True))
@@ -112,8 +115,15 @@ def _blamed(faults: list[Fault], draft: Draft) -> dict[str, Told]:
     return {e.id: Told(e.id, words, True) for entries in draft.by.values() for e in entries}
 
 
-def _speaking(draft: Draft, place: str) -> list[Entry]:
-    at = place if "." in place else f"devices.{place}"
+def _other_side(fault: Fault) -> list[str]:
+    """The path that a fault names in brackets: whole, a device's id, or the collection of the same id."""
+    named = re.search(r"\(([\w.-]+) \w+ it\)", fault.expected)
+    if named is None or "." in named[1]:
+        return [named[1]] if named else []
+    return [f"devices.{named[1]}" if named[1][0].isupper() else f"{named[1]}.{fault.path.split('.')[1]}"]
+
+
+def _speaking(draft: Draft, at: str) -> list[Entry]:
     return [
         entry
         for path, entries in draft.by.items()
@@ -131,7 +141,3 @@ def _nowhere(folded: Folded, draft: Draft, aside: Mapping[str, Told]) -> list[To
             words = f"speaks of {text}, which is not in this house"
             told += [Told(e.id, words, True) for e in entries if e.id not in aside]
     return told
-
-
-def _lasting(told: list[Told]) -> tuple[Told, ...]:
-    return tuple(sorted(set(told), key=lambda t: (t.entry, t.words)))

@@ -6,7 +6,7 @@ from typing import Any
 
 from secondfix.house import House
 from secondfix.journal.entry import Entry
-from secondfix.terms import KNOWN_LABELS, Known
+from secondfix.terms import KIND_LABELS, KNOWN_LABELS, POWER_LOSS_LABELS, PURPOSES, Known
 
 _NOUNS = {
     "storeys": "Storey", "rooms": "Room", "walls": "Wall", "doors": "Door", "windows": "Window",
@@ -15,6 +15,13 @@ _NOUNS = {
 }  # fmt: skip
 _UNITS = ("mm", "mw", "ma", "us", "permille", "s", "a", "dbm", "pct")
 _SHOWN = {"mw": "mW", "ma": "mA", "us": "µs", "permille": "‰", "a": "A", "dbm": "dBm", "pct": "%"}
+_LABELS: dict[str, Mapping[str, str]] = {
+    # A place's kind has no label of its own: its word is read as it stands.
+    "kind": {k.value: label for k, label in KIND_LABELS.items()},
+    "purpose": {p: policy.label for p, policy in PURPOSES.items()},
+    "after_power_loss": {p.value: label for p, label in POWER_LOSS_LABELS.items()},
+    "duty": {},
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,9 +131,12 @@ def _shown(value: Any, field: str) -> str:
     if isinstance(value, bool):
         return "yes" if value else "no"
     if isinstance(value, dict):
-        return _summary(value) or "nothing"
+        inner = value and all(isinstance(v, dict) for v in value.values())
+        return (", ".join(value) if inner else _summary(value)) or "nothing"
     if isinstance(value, list):
         return _listed(value, field)
+    if isinstance(value, str) and field in _LABELS:
+        return _LABELS[field].get(value, value.replace("_", " "))
     unit = field.rpartition("_")[2] if "_" in field else ""
     tail = f" {_SHOWN.get(unit, unit)}" if isinstance(value, int) and unit in _UNITS else ""
     return f"{value}{tail}"

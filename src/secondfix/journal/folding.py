@@ -138,7 +138,8 @@ def _conflicts(current: dict[Register, tuple[Entry, ...]]) -> tuple[Conflict, ..
 
 def _open(standing: dict[str, Entry], astray: frozenset[str]) -> tuple[SnagRaised, ...]:
     cleared = {e.clears for i, e in standing.items() if isinstance(e, SnagCleared) and i not in astray}
-    return tuple(e for i, e in sorted(standing.items()) if isinstance(e, SnagRaised) and i not in cleared)
+    snags = (e for i, e in standing.items() if isinstance(e, SnagRaised) and i not in cleared)
+    return tuple(sorted(snags, key=lambda e: e.id))
 
 
 def history(folded: Folded, subject: str) -> tuple[Entry, ...]:

@@ -36,9 +36,7 @@ def sort_out(house_id: str, journal: Journal, *, revisions: frozenset[str] | Non
     for i in sorted(journal.by_id):
         bodies = journal.by_id[i]
         if len(bodies) > 1:
-            told.append(
-                Told(i, f"stands {len(bodies)} times with different words: none of them counts", True)
-            )
+            told.append(Told(i, f"stands {len(bodies)} times with different words: none counts", True))
         elif bodies[0].house != house_id:
             told.append(Told(i, f"is of another house ({bodies[0].house}): it does not count", True))
         else:
@@ -54,12 +52,13 @@ def sort_out(house_id: str, journal: Journal, *, revisions: frozenset[str] | Non
 
 def _knows(entry: Entry, here: dict[str, Entry], told: list[Told]) -> list[str]:
     known = []
-    for i in dict.fromkeys((*entry.sees, entry.names) if entry.names else entry.sees):
+    outright = entry.names
+    for i in entry.sees if outright is None or outright in entry.sees else (*entry.sees, outright):
         other = here.get(i)
         if other is not None and other.subject == entry.subject:
             known.append(i)
         elif other is None:
-            told.append(Told(entry.id, f"saw entry {i}, which is not here", i == entry.names))
+            told.append(Told(entry.id, f"saw entry {i}, which is not here", i == outright))
         else:
             told.append(
                 Told(entry.id, f"saw entry {i}, which is of {other.subject}: that does not count", True)
