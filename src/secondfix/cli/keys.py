@@ -1,6 +1,7 @@
 """The verb ``keys``: add to the key ring, list it, show one code."""
 
 import os
+import sys
 from pathlib import Path
 from typing import Annotated
 
@@ -39,7 +40,7 @@ def add(
     held = opened_ring(ring, passphrase) if ring.exists() else KeyRing()
     if reference in held.codes and not replace:
         refuse([Fault(str(ring), reference, "a code stands there", "a free reference, or --replace")])
-    text = typer.prompt("Code", hide_input=True)
+    text = _asked("Code")
     reading, why_not = ready_for_ring(reference, text, address=address)
     if why_not:
         refuse([Fault("the code", reference, why_not, "a code without fault")])
@@ -70,7 +71,14 @@ def asked_passphrase(*, new: bool = False) -> str:
     given = os.environ.get(ENVIRONMENT)
     if given:
         return given
-    return str(typer.prompt("Passphrase of the key ring", hide_input=True, confirmation_prompt=new))
+    return _asked("Passphrase of the key ring", twice=new)
+
+
+def _asked(words: str, *, twice: bool = False) -> str:
+    """A secret typed unseen at a terminal, else one line of standard input."""
+    if sys.stdin.isatty():
+        return str(typer.prompt(words, hide_input=True, confirmation_prompt=twice))
+    return sys.stdin.readline(65_536).strip()
 
 
 def opened_ring(path: Path, passphrase: str) -> KeyRing:

@@ -81,7 +81,10 @@ def as_text(w: Worksheet) -> str:
         *_lines(after),
     ]
     if w.when_nothing:
-        lines += ["   If nothing appears:", *_lines([f"- {t.seen}: {t.do}" for t in w.when_nothing], indent=5)]
+        lines += [
+            "   If nothing appears:",
+            *_lines([f"- {t.seen}: {t.do}" for t in w.when_nothing], indent=5),
+        ]
     return "\n".join(lines)
 
 
