@@ -5,7 +5,7 @@ from typing import Any
 import pytest
 
 from secondfix.catalogue import Model
-from secondfix.house import Duty, as_canonical_json
+from secondfix.house import Duty, as_canonical_json, begin
 from secondfix.journal import (
     Adoption,
     AsBuilt,
@@ -16,9 +16,11 @@ from secondfix.journal import (
     journal_of,
     merge,
 )
+from secondfix.terms import Protocol
 from tests.example_house import document, house, models
-from tests.journal.writing import FIT_D31, HOUSE, entry_id, found, write
+from tests.journal.writing import FIT_D31, HOUSE, changed, entry_id, found, write
 
+BOX = {"room": "R2", "mounts": {"1": {}}, "gangs": {"1": {}}}
 ADOPT: dict[str, Any] = {
     "entry_id": entry_id(500),
     "revision": "A",
@@ -102,11 +104,34 @@ def test_a_fact_that_would_break_the_house_is_set_aside_and_others_stay(
     assert "cannot be" in words(b)[0]
 
 
+def test_a_fact_that_breaks_something_else_is_found_alone() -> None:
+    """The box stands too high for the storey's height: the fault lies at the box, the entry at the storey."""
+    plain = document()
+    plain["boxes"]["B1"]["position"]["height_mm"] = 2300
+    low = correction(1, "storeys.S0.height_mm", 2100, "storey:S0")
+    b = as_built(house(plain), journal_of([low, write(2, "named", "load:L2", name="Bench lamp")]), models={})
+    assert [t.entry for t in b.told] == [entry_id(1)]
+    assert [d.place for d in b.differences] == ["L2"]
+
+
+def test_where_only_several_together_break_it_all_are_set_aside() -> None:
+    plain = document()
+    plain["boxes"]["B1"]["position"]["height_mm"] = 2300
+    plain["storeys"]["S1"] = {"name": "Loft", "level_mm": 2800, "height_mm": 2600}
+    together = [
+        correction(1, "rooms.R1.storey", "S1", "room:R1"),
+        correction(2, "storeys.S1.height_mm", 1900, "storey:S1"),
+        write(3, "named", "load:L2", name="Bench lamp"),
+    ]
+    b = as_built(house(plain), journal_of(together), models={})
+    assert [t.entry for t in b.told] == [entry_id(n) for n in (1, 2, 3)]
+    assert b.differences == ()
+
+
 def test_a_box_the_book_lacks_comes_in_with_what_was_found_of_it() -> None:
-    box = {"room": "R2", "mounts": {"1": {}}, "gangs": {"1": {}}}
     b = built(
         correction(2, "boxes.B9.depth_mm", found(61), "box:B9"),
-        correction(1, "boxes.B9", box, "box:B9"),
+        correction(1, "boxes.B9", BOX, "box:B9"),
         correction(3, "boxes.B1.gangs.3", {"note": "behind the plate"}, "gang:B1.3"),
         write(4, "function_tested", "gang:B9.1", answered={}),
     )
@@ -278,6 +303,41 @@ def test_words_of_the_trade_are_shown_for_kinds_and_purposes() -> None:
     ]
 
 
+def test_a_revision_that_cannot_be_read_is_our_own_fault() -> None:
+    broken = changed(HOUSE, rooms={})
+    with pytest.raises(ValueError, match="the revision itself"):
+        as_built(broken, journal_of([]), models={})
+
+
+def test_a_sensor_start_follows_its_one_heir_and_no_choice_of_two() -> None:
+    def heirs(*devices: str) -> AsBuilt:
+        fits = (
+            write(n, "fitted", f"device:{d}", place="P2", model="corvell-pebble@2", replaces="D02")
+            for n, d in enumerate(devices, start=1)
+        )
+        return built(*fits, models=models())
+
+    assert [s.device for s in heirs("D40").house.scenes["SC1"].starts] == ["D40"]
+    assert heirs("D40", "D41").house.scenes["SC1"].starts == ()
+
+
+def test_an_output_outside_the_boxes_loses_a_load_that_another_works() -> None:
+    plain = document()
+    plain["boxes"]["B1"]["gangs"]["1"] = {}
+    plain["places"]["P3"] = {"kind": "light_point", "name": "Ceiling rose", "room": "R1"}
+    plain["devices"]["D03"] = {"place": "P3", "outputs": {"1": "L1"}}
+    test = write(1, "function_tested", "gang:B1.2", answered={"L1": "on"})
+    b = as_built(house(plain), journal_of([test]), models={})
+    assert b.house.devices["D03"].outputs == {}
+    moved = write(2, "fitted", "device:D03", place="P3", outputs={"1": "L1", "2": "L2"})
+    assert as_built(house(plain), journal_of([moved]), models={}).told[0].entry == moved.id
+
+
+def test_the_order_of_a_devices_gangs_is_a_difference() -> None:
+    b = built(write(1, "fitted", "device:D01", gangs=["2", "1"]))
+    assert says(b) == ["Device D01, gangs: the revision says 1, 2; found 2, 1."]
+
+
 def test_a_conflict_leaves_the_revision_and_stops_adoption() -> None:
     b = built(*(write(n, "named", "load:L1", name=f"n{n}") for n in (1, 2)))
     assert b.house is HOUSE
@@ -291,7 +351,8 @@ def test_adopting_makes_a_revision_that_the_same_journal_leaves_alone() -> None:
         [
             write(1, "fitted", "device:D31", **FIT_D31),
             write(2, "joined", "device:D31", network="N1", address="00124B0000C0FFEE"),
-            correction(3, "boxes.B1.depth_mm", found(35), "box:B1"),
+            correction(3, "boxes.B9.cables", found(2), "box:B9"),
+            correction(6, "boxes.B9", BOX, "box:B9"),
             write(4, "function_tested", "gang:B1.1", answered={"L2": "changed"}),
             write(5, "named", "load:L1", name="Pendant"),
         ]
@@ -300,7 +361,7 @@ def test_adopting_makes_a_revision_that_the_same_journal_leaves_alone() -> None:
     adoption = adopt(b, **ADOPT)
     assert isinstance(adoption, Adoption)
     assert as_canonical_json(adoption.house) == as_canonical_json(b.house)
-    assert adoption.entry.took_in == tuple(entry_id(n) for n in range(1, 6))
+    assert adoption.entry.took_in == tuple(entry_id(n) for n in range(1, 7))
     whole = merge(journal, journal_of([adoption.entry]))
     again = as_built(adoption.house, whole, models={}, revisions=frozenset({"A"}))
     assert again.house is adoption.house
@@ -341,3 +402,51 @@ def test_the_answer_as_json_holds_every_part() -> None:
     }  # fmt: skip
     assert plain["conflicts"][0]["entries"][0]["name"] == "n3"
     assert plain["counted"] == 4
+
+
+def test_a_device_fitted_elsewhere_leaves_its_old_stand_behind() -> None:
+    b = built(write(1, "fitted", "device:D02", box="B2"))
+    assert (b.house.devices["D02"].box, b.house.devices["D02"].place) == ("B2", None)
+    back = as_built(b.house, journal_of([write(2, "fitted", "device:D02", place="P1")]), models={})
+    assert (back.house.devices["D02"].box, back.house.devices["D02"].place) == (None, "P1")
+
+
+def test_a_model_of_another_protocol_stands_on_no_network_until_it_joins() -> None:
+    plain = document()
+    plain["networks"]["N2"] = {"name": "Second", "protocol": "zigbee"}
+    pebble = models()["corvell-pebble@2"]
+    other = pebble.model_copy(update={"edition": 3, "protocol": Protocol.ZIGBEE})
+    fitted = write(1, "fitted", "device:D02", model=other.key)
+    alone = as_built(house(plain), journal_of([fitted]), models={other.key: other})
+    assert alone.told == ()
+    assert alone.house.devices["D02"].network is None
+    joined = write(2, "joined", "device:D02", network="N2")
+    both = as_built(house(plain), journal_of([fitted, joined]), models={other.key: other})
+    assert both.house.devices["D02"].network == "N2"
+
+
+def test_an_address_belongs_to_one_network() -> None:
+    plain = document()
+    plain["networks"]["N2"] = {"name": "Second", "protocol": "zwave"}
+    plain["devices"]["D01"]["address"] = "00124B0000C0FFEE"
+    moved = write(1, "joined", "device:D01", network="N2")
+    b = as_built(house(plain), journal_of([moved]), models={})
+    assert (b.house.devices["D01"].network, b.house.devices["D01"].address) == ("N2", None)
+    out = write(1, "excluded", "device:D01", network="N1")
+    b = as_built(house(plain), journal_of([out]), models={})
+    assert (b.house.devices["D01"].network, b.house.devices["D01"].address) == (None, None)
+    other = write(1, "excluded", "device:D01", network="N2")
+    b = as_built(house(plain), journal_of([other]), models={})
+    assert b.house.devices["D01"].network == "N1"
+
+
+def test_nothing_is_added_that_nobody_found() -> None:
+    small = begin(house_id=HOUSE.id, name="Small")
+    b = as_built(small, journal_of([write(1, "named", "room:R1", name="Porch")]), models={})
+    assert as_canonical_json(b.house) == as_canonical_json(small).replace("Hall", "Porch")
+
+
+def test_a_thing_that_the_book_has_is_not_found_whole_again() -> None:
+    b = built(correction(1, "boxes.B1", BOX, "box:B1"))
+    assert b.house is HOUSE
+    assert "corrected by its facts" in words(b)[0]

@@ -2,7 +2,7 @@
 
 import pytest
 
-from secondfix.journal import Entry, Folded, fold, history, journal_of
+from secondfix.journal import Entry, Folded, fold, history, journal_of, subject_of
 from secondfix.journal.deeds import Named
 from tests.journal.writing import HOUSE, entry_id, write
 
@@ -179,3 +179,33 @@ def test_the_history_of_a_subject_tells_what_was_known_first() -> None:
     after = write(1, "named", "load:L1", name="second", sees=[9])
     assert history(folded(after, late_id, B), "load:L1")[-1] != late_id
     assert [e.id for e in history(folded(after, late_id), "load:L1")] == [entry_id(9), entry_id(1)]
+
+
+@pytest.mark.parametrize(
+    ("one", "other"),
+    [
+        (("removed", {}), ("fitted", {})),
+        (("joined", {"network": "N1"}), ("excluded", {"network": "N1"})),
+        (("joined", {"network": "N1"}), ("join_failed", {"network": "N1"})),
+        (("joined", {"network": "N1", "node": 7}), ("joined", {"network": "N1", "node": 8})),
+        (("fitted", {"model": "corvell-pair@1"}), ("fitted", {})),
+    ],
+)
+def test_deeds_that_exclude_each_other_are_a_conflict(
+    one: tuple[str, dict[str, object]], other: tuple[str, dict[str, object]]
+) -> None:
+    a, b = (write(n, kind, "device:D01", **fields) for n, (kind, fields) in enumerate((one, other), start=1))
+    assert [c.entries for c in folded(a, b).conflicts] == [(a, b)]
+    assert folded(a, a.model_copy(update={"id": b.id})).conflicts == ()
+
+
+def test_signatures_and_what_they_sign_stand_in_the_history() -> None:
+    one, two = (write(n, "signed", f"house:{HOUSE.id}", name=f"S. {n}", paper="as-built") for n in (1, 2))
+    f = folded(one, two)
+    assert f.conflicts == ()
+    assert history(f, f"house:{HOUSE.id}") in {(one, two), (two, one)}
+
+
+def test_a_subject_that_is_none_is_our_own_fault() -> None:
+    with pytest.raises(ValueError, match="names no subject"):
+        subject_of("lamp:7")

@@ -86,6 +86,15 @@ def test_crossed_gangs_are_a_ring_and_an_extension_is_none_of_it() -> None:
     assert dict(pair.names) == {"B1.1": "L2", "B1.2": "L1"}
 
 
+def test_a_ring_is_found_past_an_extension_unit_of_a_lesser_id() -> None:
+    plain = document()
+    plain["boxes"]["B1"]["gangs"]["2"] = {"duty": "extends", "extends": "B2.1"}
+    plain["boxes"]["B2"]["gangs"]["1"] = {"duty": "feeds", "load": "L2"}
+    both = [answers(1, "gang:B1.1", "L2"), answers(2, "gang:B2.1", "L1")]
+    (pair,) = pressed(*both, of=house(plain)).crossed_gangs
+    assert pair.channels == ("B1.1", "B2.1")
+
+
 def test_a_load_that_two_gangs_work_is_told() -> None:
     test = pressed(answers(1, "gang:B1.1", "L2"), answers(2, "gang:B1.2", "L2"))
     assert test.shared == (("L2", ("B1.1", "B1.2")),)

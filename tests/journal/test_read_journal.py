@@ -128,6 +128,11 @@ def test_an_id_with_other_words_is_kept_aside_and_told() -> None:
     assert [t.words for t in folded.told] == ["stands 2 times with different words: none counts"]
 
 
+def test_two_bodies_are_one_set_in_either_order() -> None:
+    bodies = [write(1, "named", "load:L1", name=name) for name in ("a", "b")]
+    assert journal_of(bodies) == journal_of(bodies[::-1]) == journal_of([*bodies, *bodies])
+
+
 def test_true_and_one_are_different_words() -> None:
     one, true = (
         write(1, "survey_corrected", "load:L1", path="loads.L1.dimmable", found=found(v)) for v in (1, True)

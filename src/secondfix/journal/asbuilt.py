@@ -2,7 +2,7 @@
 
 import json
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass, replace
 
 from secondfix.catalogue import Model
@@ -49,17 +49,20 @@ def as_built(
     """The house of this revision as the journal found it. Pure; any order of entries gives the same.
 
     ``models`` are the editions at hand for devices that were fitted and are not of the revision;
-    ``revisions`` and ``now`` as for ``fold``.
+    ``revisions`` and ``now`` as for ``fold``. ValueError for a house that ``read_house`` would refuse.
     """
     folded = fold(house, journal, revisions=revisions, now=now)
+    at_hand = {**models, **house.models}
     aside: dict[str, Told] = {}
     told: list[Told] = [*folded.told]
     while True:
-        draft = _drafted(house, _without(folded, aside), {**models, **house.models})
-        read = _read(house, draft, models)
+        draft = _drafted(house, _without(folded, aside.keys()), at_hand)
+        read = _read(house, draft, at_hand)
         if isinstance(read, House):
             break
-        blamed = _blamed(read, draft)
+        blamed = _blamed(read, draft) or _each_alone(house, folded, draft, at_hand) or _all(read, draft)
+        if not blamed:
+            raise ValueError(f"the revision itself cannot be read: {read[0]}")
         told += [t for t in draft.told if t.entry in blamed]
         aside |= blamed
     told += [*draft.told, *aside.values(), *_nowhere(folded, draft, aside)]
@@ -84,10 +87,12 @@ def _drafted(house: House, folded: Folded, models: Mapping[str, Model]) -> Draft
     return draft
 
 
-def _without(folded: Folded, aside: Mapping[str, Told]) -> Folded:
-    if not aside:
-        return folded
-    kept = {r: tuple(e for e in entries if e.id not in aside) for r, entries in folded.current.items()}
+def _without(folded: Folded, aside: Collection[str]) -> Folded:
+    return _only(folded, lambda entry: entry.id not in aside) if aside else folded
+
+
+def _only(folded: Folded, wanted: Callable[[Entry], bool]) -> Folded:
+    kept = {r: tuple(e for e in entries if wanted(e)) for r, entries in folded.current.items()}
     return replace(folded, current={r: entries for r, entries in kept.items() if entries})
 
 
@@ -101,18 +106,34 @@ def _read(house: House, draft: Draft, models: Mapping[str, Model]) -> House | li
 def _blamed(faults: list[Fault], draft: Draft) -> dict[str, Told]:
     """The entries that speak for what is at fault, and for what a fault names in brackets as its other side.
 
-    All of them together, for nothing tells which of two is wrong. Where no entry can be blamed, all are.
+    All of them together, for nothing tells which of two is wrong.
     """
     found: dict[str, Told] = {}
     for fault in faults:
-        places = [fault.path, *_other_side(fault)]
-        words = f"would give a house that cannot be: {fault.path} {fault.stands}, not {fault.expected}"
-        for entry in (e for place in places for e in _speaking(draft, place)):
-            found.setdefault(entry.id, Told(entry.id, words, True))
-    if found:
-        return found
-    words = f"is set aside: the house would not hold together ({faults[0].path}: {faults[0].stands})"
-    return {e.id: Told(e.id, words, True) for entries in draft.by.values() for e in entries}
+        for entry in (e for place in (fault.path, *_other_side(fault)) for e in _speaking(draft, place)):
+            found.setdefault(entry.id, _cannot_be(entry, fault))
+    return found
+
+
+def _each_alone(house: House, folded: Folded, draft: Draft, models: Mapping[str, Model]) -> dict[str, Told]:
+    """Where a fault lies beside what was touched: the entries that alone would give such a house."""
+    found: dict[str, Told] = {}
+    for entry in {e.id: e for entries in draft.by.values() for e in entries}.values():
+        alone = _drafted(house, _only(folded, entry.__eq__), models)
+        read = _read(house, alone, models)
+        if not isinstance(read, House):
+            found[entry.id] = _cannot_be(entry, read[0])
+    return found
+
+
+def _all(faults: list[Fault], draft: Draft) -> dict[str, Told]:
+    """Where only several together do: all, for nothing tells which."""
+    return {e.id: _cannot_be(e, faults[0]) for entries in draft.by.values() for e in entries}
+
+
+def _cannot_be(entry: Entry, fault: Fault) -> Told:
+    words = f"would give a house that cannot be: {fault.path} {fault.stands}, not {fault.expected}"
+    return Told(entry.id, words, True)
 
 
 def _other_side(fault: Fault) -> list[str]:

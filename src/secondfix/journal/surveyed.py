@@ -16,7 +16,7 @@ def correct(draft: Draft, folded: Folded) -> None:
     for entry in corrections:
         path = path_of(entry.path)
         if not path.field:
-            _found_whole(draft, entry, path)
+            _found_whole(draft, entry, path, adopted=entry.id in folded.taken_in)
     for entry in corrections:
         path = path_of(entry.path)
         if path.field:
@@ -40,11 +40,14 @@ def _holder(draft: Draft, path: Path) -> Plain | None:
     return None if box is None else box.setdefault(path.inner, {})
 
 
-def _found_whole(draft: Draft, entry: SurveyCorrected, path: Path) -> None:
+def _found_whole(draft: Draft, entry: SurveyCorrected, path: Path, *, adopted: bool) -> None:
     holder, key = _holder(draft, path), path.slot or path.id
-    if holder is None or key in holder:
-        return  # a box that is not there is told once for all; what the book has is corrected by its facts
-    if not isinstance(entry.found, dict):
+    if holder is None:
+        return  # a box that is not there is told once for all
+    if key in holder:
+        if not adopted and holder[key] != entry.found:
+            draft.refuse(entry, f"gives {entry.path} whole, which the book has: it is corrected by its facts")
+    elif not isinstance(entry.found, dict):
         draft.refuse(entry, f"gives no object for {entry.path}, which the book lacks")
     elif words := misfit(path.part, entry.found):
         draft.refuse(entry, f"does not fit {entry.path}: {words}")
