@@ -139,7 +139,8 @@ class Canvas:
         The width that was reckoned with is written down, so that another font than ours fits it too.
         """
         attributes: dict[str, str | float] = {"x": at[0], "y": at[1], "font_size": size}
-        attributes |= {"textLength": text_width(words, size, strong=strong), "lengthAdjust": "spacingAndGlyphs"}
+        attributes["textLength"] = text_width(words, size, strong=strong)
+        attributes["lengthAdjust"] = "spacingAndGlyphs"
         attributes["fill"] = colour or self.palette.ink
         if strong:
             attributes["font_weight"] = 600
