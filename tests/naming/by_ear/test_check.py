@@ -1,9 +1,7 @@
 """What a house is told about names that sound alike."""
 
 import json
-import random
 from collections.abc import Sequence
-from time import process_time
 from typing import Any
 
 import pytest
@@ -13,11 +11,6 @@ from hypothesis import strategies as st
 from secondfix.assumptions import Override, default_assumptions
 from secondfix.findings import Finding, Outcome, Severity
 from secondfix.naming import RULES, check, sound_not_asked
-from secondfix.naming.by_ear.clashes import Ear, find_clashes
-from secondfix.naming.by_ear.dictionary import dictionary
-from secondfix.naming.by_ear.judge import ends
-from secondfix.naming.by_ear.spoken import Kind, Spoken
-from secondfix.naming.by_ear.words import words_of
 from tests.scenes.small import Plain, read, small
 
 RULE = "names.by_ear"
@@ -178,25 +171,6 @@ def test_where_no_word_of_the_list_will_do_none_is_proposed() -> None:
 
 
 WHERE = "front back garden street upper lower inner outer corner window north south east west".title().split()
-
-
-def some_names(count: int, seed: int) -> list[Spoken]:
-    """Invented names of two to four words of the dictionary: hardly a word shared, so nothing is spared."""
-    draw = random.Random(seed)
-    words = sorted(dictionary())
-    names = [" ".join(draw.choices(words, k=draw.randint(2, 4))) for _ in range(count)]
-    return [Spoken(Kind.LOAD, f"L{n}", name, name, words_of(name)) for n, name in enumerate(names)]
-
-
-def test_three_hundred_names_are_compared_within_a_second() -> None:
-    """44 850 pairs. The processor's time, and the better of two runs: others may share the machine."""
-    names = some_names(300, 11)
-    took = []
-    for _ in range(2):
-        start = process_time()
-        find_clashes(names, Ear(ends(default_assumptions())))
-        took.append(process_time() - start)
-    assert min(took) < 1
 
 
 NAMES = st.lists(
