@@ -102,6 +102,8 @@ _STARTS: list[Plain] = [
     {"by": "gang", "gang": "B1.1", "press": "held"},
     {"by": "gang", "gang": "B2.2", "press": "twice"},
     {"by": "time", "at": "19:05"},
+    {"by": "time", "at": "19:05", "days": ["fri"]},
+    {"by": "sun", "sun": "sunset", "offset_min": 10},
     {"by": "sensor", "device": "D9"},
 ]
 
@@ -161,4 +163,10 @@ def houses(draw: st.DrawFn) -> Plain:
         "devices": devices,
         "scenes": scenes,
     }
-    return _some(draw, plain, time_zone=st.just("WET"))
+    return _some(
+        draw,
+        plain,
+        time_zone=st.just("WET"),
+        latitude_mdeg=st.sampled_from([-33100, 68400]),
+        longitude_mdeg=st.just(-9200),
+    )

@@ -7,10 +7,14 @@ from typing import Any
 from secondfix.assumptions import default_assumptions
 from secondfix.findings import Finding, Outcome
 from secondfix.house import House, Schedule, read_house, schedule
-from secondfix.scenes import Crossing, check, resolve
+from secondfix.radio import sending
+from secondfix.scenes import Air, Crossing, check, resolve
 from tests.scenes.models import MODELS, key
 
 Plain = dict[str, Any]
+
+
+AIR = Air(sending(None))
 
 
 def seen(value: object, known: str = "seen_open") -> Plain:
@@ -26,6 +30,8 @@ _SMALL: Plain = {
     "id": "01946c10-3b52-7e09-9a41-7c5ad1e0f362",
     "name": "Quince Yard 3",
     "time_zone": "EET",
+    "latitude_mdeg": 59370,
+    "longitude_mdeg": 24810,
     "storeys": {
         "S0": {"name": "Ground", "level_mm": 0},
         "S1": {"name": "Upper", "level_mm": 2700},
@@ -74,7 +80,7 @@ def crossing(plain: Plain, load: str) -> Crossing:
 
 
 def asked(plain: Plain) -> list[Finding]:
-    return check(read(plain), default_assumptions())
+    return check(read(plain), default_assumptions(), AIR)
 
 
 def told(plain: Plain) -> list[tuple[str, str, str]]:

@@ -15,7 +15,7 @@ from secondfix.house import schedule
 from secondfix.scenes import CrossingKind, Resolution, check, resolve, scenes_as_json
 from tests.scenes import plainly
 from tests.scenes.houses import Plain, houses
-from tests.scenes.small import read
+from tests.scenes.small import AIR, read
 
 
 def resolved(plain: Plain) -> tuple[Resolution, ...]:
@@ -24,7 +24,7 @@ def resolved(plain: Plain) -> tuple[Resolution, ...]:
 
 def answers(plain: Plain) -> dict[tuple[str, str], set[Outcome]]:
     out: dict[tuple[str, str], set[Outcome]] = {}
-    for finding in check(read(plain), default_assumptions()):
+    for finding in check(read(plain), default_assumptions(), AIR):
         out.setdefault((finding.rule, finding.place), set()).add(finding.outcome)
     return out
 
@@ -60,7 +60,7 @@ def each_command_switches_one_load_that_is_switched(plain: Plain) -> None:
 def left_out_loads_are_never_reached_in_silence(plain: Plain) -> None:
     """By a direct command or a whole-device entry, as the model states it."""
     found: dict[str, set[str]] = {}
-    for finding in check(read(plain), default_assumptions()):
+    for finding in check(read(plain), default_assumptions(), AIR):
         if finding.outcome is not Outcome.PASSES:
             found.setdefault(finding.place, set()).update(finding.also)
     for resolution in resolved(plain):
@@ -81,7 +81,7 @@ def _blanks(plain: Plain) -> Iterator[Plain]:
         for f in ("purpose", "own_thermostat", "time_limit_s", "dimmable")
     ]
     spots += [("rooms", k, "storey") for k in plain["rooms"]]
-    spots += [("devices", k, "model") for k in plain["devices"]]
+    spots += [("devices", k, f) for k in plain["devices"] for f in ("model", "network")]
     for collection, key, field in spots:
         if field in plain[collection][key]:
             blank = deepcopy(plain)
@@ -94,8 +94,8 @@ def _blanks(plain: Plain) -> Iterator[Plain]:
                 blank = deepcopy(plain)
                 blank["boxes"][box_id]["gangs"][n] = {}
                 yield blank
-    if "time_zone" in plain:
-        yield {k: v for k, v in plain.items() if k != "time_zone"}
+    for field in sorted({"time_zone", "latitude_mdeg", "longitude_mdeg"} & set(plain)):
+        yield {k: v for k, v in plain.items() if k != field}
 
 
 def blanking_makes_no_pass(plain: Plain, data: st.DataObject) -> None:
@@ -118,7 +118,7 @@ def order_changes_nothing(plain: Plain, random: st.DataObject) -> None:
     assert scenes_as_json(resolved(shuffled)) == scenes_as_json(resolved(plain))
 
     def told(one: Plain) -> Counter[Finding]:
-        return Counter(check(read(one), default_assumptions()))
+        return Counter(check(read(one), default_assumptions(), AIR))
 
     assert told(shuffled) == told(plain)
 

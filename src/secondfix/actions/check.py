@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from secondfix import electrical, joining, naming, radio, scenes
+from secondfix.actions.air import air_of
 from secondfix.actions.settle import settled_assumptions
 from secondfix.assumptions import Assumption, Assumptions
 from secondfix.findings import (
@@ -54,7 +55,7 @@ def _asked(rows: Schedule, settled: Assumptions) -> Iterator[Finding]:
     reached = radio.reach(rows, settled)
     yield from reached.findings
     yield from naming.check(rows, settled)
-    yield from scenes.check(rows, settled)
+    yield from scenes.check(rows, settled, air_of(rows.house, reached))
     yield from joining.check(rows, joining.links_of(reached, settled), settled)
 
 

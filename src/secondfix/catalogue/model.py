@@ -4,7 +4,7 @@ What the sheet does not state stays absent: a check that needs it says *cannot t
 """
 
 from enum import StrEnum
-from typing import Annotated, Self
+from typing import Annotated, Literal, Self
 
 from pydantic import Field, Strict, model_validator
 
@@ -14,6 +14,7 @@ from secondfix.terms import PowerLossState, Protocol, RatingKind
 
 Slug = Annotated[str, Field(pattern=r"^[a-z][a-z0-9-]{0,30}$")]
 Text = Annotated[str, Field(min_length=1, max_length=200)]
+Press = Literal["once", "twice", "three_times", "held"]
 
 
 class Form(StrEnum):
@@ -139,6 +140,9 @@ class Model(Part):
     whole_entry: bool = Field(description="whether a whole-device entry appears beside those of the gangs")
     whole_switches: Annotated[WholeSwitches, Strict(False)] = WholeSwitches.TO_BE_TESTED
     group_commands: Annotated[Stated, Strict(False)] = Stated.NOT_STATED
+    reports_presses: Annotated[tuple[Press, ...], Strict(False)] | None = Field(
+        None, max_length=4, description="presses of a gang that it tells the controller of, whatever its duty"
+    )
     transmit_power_dbm: int | None = Field(None, ge=-30, le=30)
     sensitivity_dbm: int | None = Field(None, ge=-130, le=-40)
     live_parts_front_off: Annotated[Stated, Strict(False)] = Stated.NOT_STATED

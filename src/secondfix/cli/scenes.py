@@ -1,6 +1,8 @@
 """The verb ``scenes``."""
 
+from datetime import date, datetime
 from typing import Annotated
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 import typer
 
@@ -10,7 +12,15 @@ from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, 
 from secondfix.cli.page import para, table
 from secondfix.findings import exit_code
 from secondfix.house import Fault, House
-from secondfix.scenes import CrossingKind, Resolution
+from secondfix.scenes import (
+    Coming,
+    CrossingKind,
+    Resolution,
+    SceneTime,
+    coming,
+    coming_as_json,
+    time_words,
+)
 from secondfix.terms import PURPOSES
 
 app = verb_app()
@@ -21,6 +31,12 @@ def run(
     house_file: HouseFile,
     firm_folder: FirmFolder = None,
     only: Annotated[str | None, typer.Option("--scene", help="Only the scene with this id.")] = None,
+    on: Annotated[
+        datetime | None,
+        typer.Option(
+            "--on", formats=["%Y-%m-%d"], help="When each start by time or sun comes next, from that day."
+        ),
+    ] = None,
     as_json: AsJson = False,
 ) -> None:
     """What each scene really switches: every load, switched how or left alone why."""
@@ -31,22 +47,48 @@ def run(
     resolved = scenes(house, assumptions=firm.assumptions)
     if only is not None:
         kept = tuple(r for r in resolved.resolutions if r.scene_id == only)
-        resolved = Resolved(kept, tuple(f for f in resolved.findings if f.place == only))
+        times = tuple(t for t in resolved.times if t.scene_id == only)
+        resolved = Resolved(kept, times, tuple(f for f in resolved.findings if f.place == only))
+    next_starts = _coming(house, on.date(), only) if on else None
     if as_json:
-        print_json(resolved_as_json(resolved))
+        dated = {} if next_starts is None else {"coming": coming_as_json(next_starts)}
+        print_json({**resolved_as_json(resolved), **dated})
     else:
-        print(as_text(house, resolved))  # noqa: T201 - the command line prints
+        print(as_text(house, resolved, next_starts or ()))  # noqa: T201 - the command line prints
     leave(exit_code(resolved.findings))
 
 
-def as_text(house: House, resolved: Resolved) -> str:
+def _coming(house: House, day: date, only: str | None) -> tuple[Coming, ...]:
+    """The next starts in the house's zone; a zone that this machine does not know is refused."""
+    try:
+        zone = ZoneInfo(house.time_zone) if house.time_zone else None
+    except (ZoneInfoNotFoundError, ValueError, OSError):
+        known = "a name of the IANA time zone database that this machine has, such as CET"
+        refuse([Fault("the house", "time_zone", f"'{house.time_zone}'", known)])
+    return tuple(c for c in coming(house, day=day, zone=zone) if only in {None, c.scene_id})
+
+
+def as_text(house: House, resolved: Resolved, next_starts: tuple[Coming, ...] = ()) -> str:
     """The scenes as a page of text: all loads that a scene touches, then why the rest is left alone."""
     if not resolved.resolutions:
         return f"{house.name} has no scene yet."
-    return "\n\n".join([*(_scene(house, r) for r in resolved.resolutions), *findings_text(resolved.findings)])
+    times = {time.scene_id: time for time in resolved.times}
+    parts = [_scene(house, r, times[r.scene_id]) for r in resolved.resolutions]
+    if next_starts:
+        rows = [
+            (c.scene_id, c.start, f"{c.at:%a %d.%m.%Y %H:%M}" if c.at else "cannot tell", c.note)
+            for c in next_starts
+        ]
+        parts.append(table(("scene", "start", "comes next", "note"), rows))
+    return "\n\n".join([*parts, *findings_text(resolved.findings)])
 
 
-def _scene(house: House, r: Resolution) -> str:
+def _time(time: SceneTime) -> str:
+    one_by_one, as_group = time_words(time)
+    return f"time: one by one {one_by_one}; as a group {as_group}" + (f". {time.why}" if time.why else "")
+
+
+def _scene(house: House, r: Resolution, time: SceneTime) -> str:
     led = r.ledger
     head = f"{r.scene_id} {r.name}: {'; '.join(r.starts) or 'nothing starts it'}"
     ledger = (
@@ -68,6 +110,7 @@ def _scene(house: House, r: Resolution) -> str:
         (
             para(head, hang=2),
             para(ledger, indent=2),
+            para(_time(time), indent=2, hang=2),
             table(("load", "name", "purpose", "does", "why"), rows, indent=2),
         )
     )

@@ -38,6 +38,12 @@ class House(Part):
     name: Name
     note: Note = ""
     time_zone: Annotated[str, Field(max_length=64)] | None = None
+    latitude_mdeg: int | None = Field(
+        None, ge=-90_000, le=90_000, description="thousandths of a degree, north positive"
+    )
+    longitude_mdeg: int | None = Field(
+        None, ge=-180_000, le=180_000, description="thousandths of a degree, east positive"
+    )
     mains_voltage_v: int | None = Field(None, ge=100, le=277)
     mains_frequency_hz: Literal[50, 60] | None = None
     wiring_rules: Annotated[WiringRules, Loose] | None = None

@@ -6,6 +6,7 @@ from secondfix.radio.margins import margins_after_spread
 from secondfix.radio.paths import Paths, find_paths
 from secondfix.radio.question import reach
 from secondfix.radio.rules import RULES
+from secondfix.radio.sending import sending
 
 __all__ = [
     "RULES",
@@ -19,4 +20,5 @@ __all__ = [
     "margins_after_spread",
     "reach",
     "reach_as_json",
+    "sending",
 ]

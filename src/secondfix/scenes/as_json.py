@@ -1,11 +1,15 @@
 """Scenes as plain JSON values."""
 
+from collections.abc import Iterable
 from dataclasses import asdict
 
 from secondfix.scenes.crossing import Crossing, Resolution
+from secondfix.scenes.next_starts import Coming
+from secondfix.scenes.span import Span
+from secondfix.scenes.timing import SceneTime
 
 
-def scenes_as_json(resolutions: tuple[Resolution, ...]) -> dict[str, object]:
+def scenes_as_json(resolutions: tuple[Resolution, ...], times: Iterable[SceneTime] = ()) -> dict[str, object]:
     """``{"scenes": [...]}``, in the order of the document.
 
     A scene holds ``scene``, ``name``, ``starts``, ``ledger``, ``crossings``, ``commands``.
@@ -14,8 +18,43 @@ def scenes_as_json(resolutions: tuple[Resolution, ...]) -> dict[str, object]:
     A crossing holds ``load``, ``kind`` (one of those four), ``reason``, ``why``, ``by``, and, null where
     they do not apply, ``to``, ``level_pct``, ``asked_level_pct``, ``device``, ``entry``, ``worst``;
     ``refused`` and ``looks`` are lists. A command holds ``device``, ``entry``, ``to``, ``level_pct``.
+    ``time`` is null where no times are given; its times are null or hold ``low``, ``value``, ``high`` in ms.
     """
-    return {"scenes": [_scene(resolution) for resolution in resolutions]}
+    by_scene = {time.scene_id: _time(time) for time in times}
+    return {"scenes": [_scene(r) | {"time": by_scene.get(r.scene_id)} for r in resolutions]}
+
+
+def coming_as_json(found: Iterable[Coming]) -> list[dict[str, object]]:
+    """A list of ``scene``, ``start``, ``at`` (ISO 8601 with the zone's offset, or null), ``note``."""
+    return [
+        {"scene": c.scene_id, "start": c.start, "at": c.at.isoformat() if c.at else None, "note": c.note}
+        for c in found
+    ]
+
+
+def _time(time: SceneTime) -> dict[str, object]:
+    networks = [
+        {
+            "network": n.network_id,
+            "protocol": n.protocol.value,
+            "commands": n.commands,
+            "one_by_one_ms": _span(n.one_by_one_ms),
+            "group": n.group.value,
+            "as_group_ms": _span(n.as_group_ms),
+            "why": n.why,
+        }
+        for n in time.networks
+    ]
+    return {
+        "one_by_one_ms": _span(time.one_by_one_ms),
+        "as_group_ms": _span(time.as_group_ms),
+        "why": time.why,
+        "networks": networks,
+    }
+
+
+def _span(span: Span | None) -> dict[str, int] | None:
+    return {end: round(ms) for end, ms in asdict(span).items()} if span else None
 
 
 def _scene(resolution: Resolution) -> dict[str, object]:

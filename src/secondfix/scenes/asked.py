@@ -3,18 +3,23 @@
 from collections.abc import Iterator
 from functools import cached_property
 
+from secondfix.assumptions import Assumptions
 from secondfix.findings import Finding, Rule, passes
 from secondfix.house import Schedule
+from secondfix.scenes.air import Air
 from secondfix.scenes.crossing import Resolution
 from secondfix.scenes.reaching import Reach, reaches, unfed
 from secondfix.scenes.resolving import resolve
+from secondfix.scenes.timing import SceneTime, scene_times
 
 
 class Asked:
     """What every check of scenes looks at."""
 
-    def __init__(self, schedule: Schedule) -> None:
+    def __init__(self, schedule: Schedule, assumptions: Assumptions, air: Air) -> None:
         self.schedule = schedule
+        self.assumptions = assumptions
+        self.air = air
 
     @cached_property
     def resolutions(self) -> tuple[Resolution, ...]:
@@ -28,6 +33,11 @@ class Asked:
         return {
             key: reaches(self.schedule, scene, loose) for key, scene in self.schedule.house.scenes.items()
         }
+
+    @cached_property
+    def times(self) -> tuple[SceneTime, ...]:
+        """How long each scene takes, in the order of the resolutions."""
+        return scene_times(self.schedule, self.resolutions, self.assumptions, self.air)
 
     def load_words(self, load_id: str) -> str:
         """``L07 Ceiling``."""

@@ -3,17 +3,15 @@
 from secondfix.assumptions import Assumptions
 from secondfix.findings import Finding, Rule
 from secondfix.house import Schedule
-from secondfix.scenes import crossings, levels, selecting_nothing, starting, whole_entries
+from secondfix.scenes import clashing, crossings, levels, selecting_nothing, slow, starting, whole_entries
+from secondfix.scenes.air import Air
 from secondfix.scenes.asked import Asked
 
-_CHECKS = (crossings, whole_entries, levels, selecting_nothing, starting)
+_CHECKS = (crossings, whole_entries, levels, selecting_nothing, starting, clashing, slow)
 RULES: tuple[Rule, ...] = tuple(rule for module in _CHECKS for rule in module.RULES)
 
 
-def check(
-    schedule: Schedule,
-    assumptions: Assumptions,  # noqa: ARG001 - the same door as every check; no scene leans on an assumption
-) -> list[Finding]:
+def check(schedule: Schedule, assumptions: Assumptions, air: Air) -> list[Finding]:
     """Every answer about the scenes of a house, in no promised order."""
-    asked = Asked(schedule)
+    asked = Asked(schedule, assumptions, air)
     return [finding for module in _CHECKS for finding in module.check(asked)]

@@ -6,7 +6,8 @@ from secondfix.catalogue import Form
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import Duty, Row, Start
 from secondfix.scenes.asked import Asked
-from secondfix.scenes.wording import start_words
+from secondfix.scenes.sun import ALWAYS_BELOW_MDEG
+from secondfix.scenes.wording import PRESS_WORDS, start_words
 
 _CP = "common practice, no source"
 START = Rule("scenes.start", "Can each start of a scene start it?", _CP)
@@ -28,15 +29,37 @@ def _start(asked: Asked, scene_id: str, start: Start) -> Finding:
         return _by_gang(asked, scene_id, start, start.gang)
     if start.device:
         return _by_device(asked, scene_id, start, start.device)
-    if asked.schedule.house.time_zone is None:
+    return _by_clock_or_sun(asked, scene_id, start)
+
+
+def _by_clock_or_sun(asked: Asked, scene_id: str, start: Start) -> Finding:
+    house = asked.schedule.house
+    lacking = {"time_zone": "time zone"}
+    if start.sun:
+        lacking |= {"latitude_mdeg": "latitude", "longitude_mdeg": "longitude"}
+    lacking = {field: words for field, words in lacking.items() if getattr(house, field) is None}
+    words = start_words(start)
+    if lacking:
         return cannot_tell(
             START,
             Severity.FAULT,
             scene_id,
-            f"Without a time zone nobody can say when '{start_words(start)}' is.",
-            looks=[Look("house", "time_zone", "state the time zone of the house")],
+            f"Without {' and '.join(lacking.values())} nobody can say when '{words}' is.",
+            looks=[Look("house", field, f"state the {what} of the house") for field, what in lacking.items()],
         )
-    return passes(START, scene_id, value=start_words(start))
+    latitude = abs(house.latitude_mdeg or 0)
+    if start.sun and latitude > ALWAYS_BELOW_MDEG:
+        return fails(
+            START,
+            Severity.ADVICE,
+            scene_id,
+            f"Some days of the year have no {start.sun} there: on these '{words}' does not come.",
+            value=f"{latitude / 1000:.1f}° of latitude",
+            limit=f"{ALWAYS_BELOW_MDEG / 1000:.1f}° of latitude",
+            remedy="Add a start by a time of day.",
+            source="U.S. Naval Observatory, low-precision formulas (secondary)",
+        )
+    return passes(START, scene_id, value=words)
 
 
 def _by_gang(asked: Asked, scene_id: str, start: Start, gang_id: str) -> Finding:
@@ -54,15 +77,34 @@ def _by_gang(asked: Asked, scene_id: str, start: Start, gang_id: str) -> Finding
             remedy="Start the scene from another gang, or give this one the duty 'scene only'.",
             also=(gang_id,),
         )
-    if row.device_id and row.model and _reports(duty, row.model.form):
+    stated = row.model.reports_presses if row.model else None
+    if stated is not None and start.press not in stated:
+        return _not_reported(scene_id, start, row, stated)
+    known = stated is not None and duty is not Duty.NOT_KNOWN
+    if row.device_id and row.model and (known or _reports(duty, row.model.form)):
         return passes(START, scene_id, value=words, also=(gang_id,))
     look, says = _open(row)
     text = f"Whether a press of {gang_id} can start the scene is not known: {says}."
     return cannot_tell(START, Severity.FAULT, scene_id, text, looks=[look], value=words, also=(gang_id,))
 
 
+def _not_reported(scene_id: str, start: Start, row: Row, stated: tuple[str, ...]) -> Finding:
+    told = ", ".join(PRESS_WORDS[press] for press in stated)
+    return fails(
+        START,
+        Severity.FAULT,
+        scene_id,
+        f"The device of {row.id} does not tell the controller when it is pressed "
+        f"{PRESS_WORDS[start.press or 'once']}.",
+        value=start_words(start),
+        limit=f"a press that its sheet states: {told}" if told else "a device that tells of presses",
+        remedy="Start the scene by another press or another gang.",
+        also=(row.id, row.device_id or ""),
+    )
+
+
 def _reports(duty: Duty, form: Form) -> bool:
-    """A gang kept for scenes, or a battery button, tells the controller of its presses."""
+    """Where the sheet states nothing, a gang kept for scenes or a battery button tells of its presses."""
     return duty is Duty.SCENE_ONLY or (duty is not Duty.NOT_KNOWN and form is Form.BATTERY_BUTTON)
 
 

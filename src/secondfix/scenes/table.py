@@ -1,9 +1,11 @@
 """The scene schedule as data: effects down, causes across, in the manner of a cause-and-effect chart."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from secondfix.scenes.crossing import Crossing, CrossingKind, Ledger, Reason, Resolution
-from secondfix.scenes.wording import to_words
+from secondfix.scenes.timing import SceneTime
+from secondfix.scenes.wording import time_words, to_words
 
 _DOT = "·"  # no rule names the load
 
@@ -19,12 +21,13 @@ class Cell:
 
 @dataclass(frozen=True, slots=True)
 class Column:
-    """One scene: its name, what starts it, its ledger."""
+    """One scene: its name, what starts it, its ledger; ``time`` to complete, one by one and as a group."""
 
     scene_id: str
     name: str
     starts: tuple[str, ...]
     ledger: Ledger
+    time: tuple[str, str] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,9 +38,12 @@ class SceneSchedule:
     rows: tuple[tuple[str, tuple[Cell, ...]], ...]
 
 
-def scene_schedule(resolutions: tuple[Resolution, ...]) -> SceneSchedule:
-    """The chart of all scenes; loads in the order of the document."""
-    columns = tuple(Column(r.scene_id, r.name, r.starts, r.ledger) for r in resolutions)
+def scene_schedule(resolutions: tuple[Resolution, ...], times: Iterable[SceneTime] = ()) -> SceneSchedule:
+    """The chart of all scenes; loads in the order of the document; times where they are given."""
+    words = {time.scene_id: time_words(time) for time in times}
+    columns = tuple(
+        Column(r.scene_id, r.name, r.starts, r.ledger, words.get(r.scene_id)) for r in resolutions
+    )
     loads = resolutions[0].crossings if resolutions else {}
     rows = tuple((load, tuple(_cell(r.crossings[load]) for r in resolutions)) for load in loads)
     return SceneSchedule(columns, rows)

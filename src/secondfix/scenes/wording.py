@@ -1,9 +1,11 @@
 """Rules, commands and starts in words, the same whatever their order in the file."""
 
 from secondfix.house import Command, House, SceneRule, Selector, Start
+from secondfix.scenes.span import Span
+from secondfix.scenes.timing import SceneTime
 from secondfix.terms import PURPOSES
 
-_PRESSES = {"once": "once", "twice": "twice", "three_times": "three times", "held": "held"}
+PRESS_WORDS = {"once": "once", "twice": "twice", "three_times": "three times", "held": "held"}
 
 
 def selector_words(house: House, selector: Selector) -> str:
@@ -44,7 +46,7 @@ def start_words(start: Start) -> str:
     """``B01.3 held``, ``06:40 mon tue``, ``20 min before sunset``, ``sensor D09``."""
     days = "".join(f" {day}" for day in start.days)
     if start.by == "gang":
-        return f"{start.gang} {_PRESSES[start.press or 'once']}"
+        return f"{start.gang} {PRESS_WORDS[start.press or 'once']}"
     if start.by == "sensor":
         return f"sensor {start.device}"
     if start.by == "time":
@@ -52,3 +54,21 @@ def start_words(start: Start) -> str:
     offset = start.offset_min or 0
     shift = f"{abs(offset)} min {'after' if offset > 0 else 'before'} " if offset else ""
     return f"{shift}{start.sun}{days}"
+
+
+def span_words(span: Span) -> str:
+    """A time in seconds: ``1.2 s (0.85 to 2.1)``, two figures that count, the range where there is one."""
+    low, value, high = (f"{_two_figures(ms / 1000)}" for ms in (span.low, span.value, span.high))
+    return f"{value} s" if low == high else f"{value} s ({low} to {high})"
+
+
+def _two_figures(seconds: float) -> str:
+    return f"{seconds:.2f}" if seconds < 1 else f"{seconds:.1f}" if seconds < 10 else f"{seconds:.0f}"
+
+
+def time_words(time: SceneTime) -> tuple[str, str]:
+    """How long it takes one by one and as a group: a time, ``cannot tell``, or ``no gain`` for the latter."""
+    one_by_one = span_words(time.one_by_one_ms) if time.one_by_one_ms else "cannot tell"
+    if time.as_group_ms:
+        return one_by_one, span_words(time.as_group_ms)
+    return one_by_one, "cannot tell" if time.group_open else "no gain"
