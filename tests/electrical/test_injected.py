@@ -52,6 +52,7 @@ UNKNOWN: dict[str, tuple[dict[str, object], set[tuple[str, str]]]] = {
     ),
     "the total of a device": ({"models.wexcombe-pair@1.module_total_ma": None}, {("module_total", "D1")}),
     "the peak of a contact": ({"models.wexcombe-pair@1.peak": None}, {("inrush", "B1.1")}),
+    "how long a peak lasts": ({"loads.L1.inrush_width_us": None}, {("inrush", "B1.1")}),
     "the least load of a dimmer": ({"models.orrinby-glow@1.least_load_mw": None}, {("least_load", "B2.1")}),
     "what a heater's device does after a power loss": (
         {"models.orrinby-nub@1.power_loss": None, "devices.D3.after_power_loss": None},

@@ -97,6 +97,13 @@ def test_a_model_that_does_with_or_without_neutral_needs_a_least_load_without(
     assert outcome(spoilt(changes), "least_load", "B1.2") == expected
 
 
+def test_earth_is_ruled_out_only_where_every_mount_was_seen() -> None:
+    half_seen = spoilt({"boxes.B1.mounts.2": {}})
+    assert outcome(half_seen, "earth_as_neutral", "B1") == "cannot_tell"
+    del half_seen["devices"]["D1"]
+    assert outcome(half_seen, "earth_as_neutral", "B1") is None
+
+
 def test_a_neutral_at_one_mount_serves_a_wide_switch() -> None:
     plain = spoilt({"boxes.B1.mounts.2": {"neutral": seen("absent")}, "models.wexcombe-pair@1.mounts": 2,
                     "devices.D1.mounts": ["2", "1"]})  # fmt: skip
