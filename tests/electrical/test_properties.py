@@ -52,9 +52,8 @@ def test_one_answer_per_rule_and_place(plain: Plain) -> None:
     assert found == answers(plain)
 
 
-@large
-@given(houses(), st.data())
-def test_a_field_taken_away_never_makes_a_pass(plain: Plain, data: st.DataObject) -> None:
+def taking_away_makes_no_pass(plain: Plain, data: st.DataObject) -> None:
+    """Fields that doubted or failing rules read, two dozen of them, one at a time."""
     found = answers(plain)
     doubted = {f.rule for f in found if f.outcome is not Outcome.PASSES}
     fields = sorted(set().union(*(READS[rule] for rule in doubted)))
@@ -63,6 +62,12 @@ def test_a_field_taken_away_never_makes_a_pass(plain: Plain, data: st.DataObject
         less = without(plain, path)
         if usable(less):
             assert passed(answers(less)) <= passed(found), path
+
+
+@large
+@given(houses(), st.data())
+def test_a_field_taken_away_never_makes_a_pass(plain: Plain, data: st.DataObject) -> None:
+    taking_away_makes_no_pass(plain, data)
 
 
 @pytest.mark.parametrize("name", FAULTS)
@@ -119,9 +124,7 @@ def test_an_assumed_fact_is_an_absent_fact(plain: Plain) -> None:
     assert answers(_assumed(plain, kept=True)) == answers(_assumed(plain, kept=False))
 
 
-@large
-@given(houses(), st.integers(1, 400), st.data())
-def test_more_load_never_mends_a_failure(plain: Plain, more_pct: int, data: st.DataObject) -> None:
+def more_load_mends_nothing(plain: Plain, more_pct: int, data: st.DataObject) -> None:
     limits = {"contact", "module_total", "inrush"}
     heavier = deepcopy(plain)
     for load in heavier["loads"].values():
@@ -134,9 +137,7 @@ def test_more_load_never_mends_a_failure(plain: Plain, more_pct: int, data: st.D
     assert {k for k in passed(after) if k[0] in limits} <= passed(before)
 
 
-@large
-@given(houses(), st.integers(1, 30))
-def test_less_depth_never_mends_a_failure(plain: Plain, less_mm: int) -> None:
+def less_depth_mends_nothing(plain: Plain, less_mm: int) -> None:
     shallower = deepcopy(plain)
     for box in shallower["boxes"].values():
         for field, least in (("depth_mm", 5), ("set_back_mm", 0)):
@@ -151,3 +152,27 @@ def test_less_depth_never_mends_a_failure(plain: Plain, less_mm: int) -> None:
 @given(houses())
 def test_random_houses_are_usable(plain: Plain) -> None:
     assert usable(plain)
+
+
+@large
+@given(houses(), st.integers(1, 400), st.data())
+def test_more_load_never_mends_a_failure(plain: Plain, more_pct: int, data: st.DataObject) -> None:
+    more_load_mends_nothing(plain, more_pct, data)
+
+
+@large
+@given(houses(), st.integers(1, 30))
+def test_less_depth_never_mends_a_failure(plain: Plain, less_mm: int) -> None:
+    less_depth_mends_nothing(plain, less_mm)
+
+
+@pytest.mark.deep
+@large
+@given(houses(), st.integers(1, 400), st.integers(1, 30), st.data())
+def test_all_of_it_on_thousands_of_houses(
+    plain: Plain, more_pct: int, less_mm: int, data: st.DataObject
+) -> None:
+    taking_away_makes_no_pass(plain, data)
+    more_load_mends_nothing(plain, more_pct, data)
+    less_depth_mends_nothing(plain, less_mm)
+    assert answers(_assumed(plain, kept=True)) == answers(_assumed(plain, kept=False))

@@ -97,6 +97,12 @@ def test_a_model_that_does_with_or_without_neutral_needs_a_least_load_without(
     assert outcome(spoilt(changes), "least_load", "B1.2") == expected
 
 
+def test_a_load_on_another_storey_is_asked_for_its_neutral() -> None:
+    unknown: dict[str, object] = {"loads.L2.neutral": None}
+    assert outcome(spoilt(unknown), "borrowed_neutral", "B1.2") is None
+    assert outcome(spoilt(unknown | {"loads.L2.room": "R2"}), "borrowed_neutral", "B1.2") == "cannot_tell"
+
+
 def test_earth_is_ruled_out_only_where_every_mount_was_seen() -> None:
     half_seen = spoilt({"boxes.B1.mounts.2": {}})
     assert outcome(half_seen, "earth_as_neutral", "B1") == "cannot_tell"
