@@ -27,7 +27,7 @@ def same(plain: dict[str, Any]) -> None:
 
 
 FILES: list[tuple[str, bytes, str]] = [
-    ("nothing", b"", "h.json: line 1, column 1: not JSON"),
+    ("nothing", b"", "h.json: line 1, column 1: not JSON; expected JSON (expecting value)"),
     ("half a file", changed(same)[:300], "not JSON"),
     ("not text", b"\x89PNG\r\n\x1a\n", "not UTF-8"),
     ("a key twice", b'{"rooms": {"R1": {}, "R1": {}}}', "h.json: rooms.R1: this key stands twice; expected each key once"),
@@ -79,19 +79,20 @@ def test_every_verb_refuses_it_and_touches_nothing(
 
 
 CALLS: list[tuple[str, tuple[str, ...], str]] = [
-    ("no such file", ("check", "none.json"), "none.json: the document: no such file or directory; expected a file that can be read"),
-    ("a folder", ("check", "."), ".: the document: is a directory"),
+    ("no such file", ("check", "none.json"), "none.json: no such file or directory; expected a file that can be read"),
+    ("a folder", ("check", "."), ".: is a directory"),
     ("no such verb", ("chek",), "secondfix: 'chek'; expected perhaps 'check'"),
     ("a verb far from any", ("xyzzy",), "expected one of"),
-    ("no such firm", ("check", "good.json", "--firm", "none"), "none: the document: no such folder"),
-    ("no such scene", ("scenes", "good.json", "--scene", "SC9"), "--scene: the document: 'SC9'; expected one of SC1"),
+    ("no such firm", ("check", "good.json", "--firm", "none"), "none: no such folder"),
+    ("no such scene", ("scenes", "good.json", "--scene", "SC9"), "--scene: 'SC9'; expected one of SC1"),
     ("no such device", ("worksheet", "good.json", "--device", "D99"), "'D99'; expected one of D01, D02"),
     ("no such kind of code", ("code", "X", "--kind", "barcode"), "'barcode'; expected one of zigbee-install-code"),
     ("a date of another form", ("pack", "good.json", "--date", "24.11.2026"), "24.11.2026"),
-    ("a house that exists", ("new", "Any", "good.json"), "good.json: the document: a file that exists"),
+    ("a house that exists", ("new", "Any", "good.json"), "good.json: a file that exists"),
     ("a name of no length", ("new", "", "new.json"), "0 characters; expected 1 to 80"),
-    ("a file in place of a folder", ("pack", "good.json", "--out", "good.json"), "good.json: the document: a file; expected a folder"),
-    ("no key ring", ("pack", "good.json", "--keys", "none.keys"), "none.keys: the document: no such file"),
+    ("a file in place of a folder", ("pack", "good.json", "--out", "good.json"), "good.json: a file; expected a folder"),
+    ("no such time zone", ("check", "zone.json"), "zone.json: time_zone: 'Mars/One'; expected a name of the IANA time zone database"),
+    ("no key ring", ("pack", "good.json", "--keys", "none.keys"), "none.keys: no such file"),
     ("a ring that is none", ("keys", "list", "good.json"), "not a key ring"),
 ]  # fmt: skip
 
@@ -102,11 +103,13 @@ def test_an_unusable_call_is_refused(
 ) -> None:
     monkeypatch.setenv("SECONDFIX_PASSPHRASE", "three grey herons")
     good = changed(same)
+    zone = changed(lambda d: d.update(time_zone="Mars/One"))
     (tmp_path / "good.json").write_bytes(good)
+    (tmp_path / "zone.json").write_bytes(zone)
     ended = call(*words)
     assert ended.code == 2
     assert line in " ".join(ended.err.split())
-    assert [(p.name, p.read_bytes()) for p in tmp_path.iterdir()] == [("good.json", good)]
+    assert {p.name: p.read_bytes() for p in tmp_path.iterdir()} == {"good.json": good, "zone.json": zone}
 
 
 def test_faults_are_capped_with_a_count(call: Call, tmp_path: Path) -> None:

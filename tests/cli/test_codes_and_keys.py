@@ -97,3 +97,11 @@ def test_the_key_ring_page_is_printed_only_on_request(call: Call, tmp_path: Path
     assert "not on the key ring" in ended.out
     assert CODE not in text(tmp_path / "plain" / "handover-pack.pdf").replace("\n", "")
     assert CODE in text(tmp_path / "keyed" / "handover-pack.pdf").replace("\r\n", "").replace("\n", "")
+
+
+def test_without_a_passphrase_nothing_is_tried(call: Call, monkeypatch: pytest.MonkeyPatch) -> None:
+    call("keys", "add", "ring.keys", "K07", stdin=f"{CODE}\n".encode())
+    monkeypatch.delenv("SECONDFIX_PASSPHRASE")
+    ended = call("keys", "list", "ring.keys")
+    assert (ended.code, ended.out) == (2, "")
+    assert "the passphrase: nothing; expected one at the terminal, or in SECONDFIX_PASSPHRASE" in ended.err

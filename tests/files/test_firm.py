@@ -60,7 +60,9 @@ def test_every_fault_of_every_file_is_told(tmp_path: Path) -> None:
 def test_a_published_edition_is_never_changed(tmp_path: Path) -> None:
     key, model = next(iter(shipped_models().items()))
     text = (Path(__file__).parents[2] / f"src/secondfix/catalogue/models/{key}.toml").read_text()
-    told = faults(folder(tmp_path, model=text.replace(model.title, "Another title")))
+    path = folder(tmp_path)
+    (path / "models" / f"{key}.toml").write_text(text.replace(model.title, "Another title"))
+    told = faults(path)
     differs = f"edition: {key}, which stands already and differs"
     assert told == [f"{differs}; a new edition: a published edition is never changed"]
 
@@ -70,3 +72,17 @@ def test_a_folder_that_is_not_there_and_files_that_are_not_text(tmp_path: Path) 
     path = folder(tmp_path, assumptions="= =")
     (path / "models" / "corvell-pair@1.toml").write_bytes(b"\xff\xfe")
     assert [t.split(";")[0] for t in faults(path)] == ["byte 0: not UTF-8", ": not TOML"]
+
+
+def test_a_file_that_nobody_would_read_is_told(tmp_path: Path) -> None:
+    path = folder(tmp_path)
+    (path / "assumption.toml").write_text("parent_margin_db = 12")
+    (path / "models" / "notes.txt").write_text("")
+    (path / ".hidden").write_text("")
+    assert [t.split(";")[0] for t in faults(path)] == [": a file that is not read"] * 2
+
+
+def test_a_model_stands_in_a_file_of_its_key(tmp_path: Path) -> None:
+    path = folder(tmp_path)
+    (path / "models" / "corvell-pair@1.toml").rename(path / "models" / "pair.toml")
+    assert faults(path) == [": a file that holds corvell-pair@1; the name corvell-pair@1.toml"]

@@ -28,7 +28,7 @@ CASES: list[tuple[str, Change, str, str, str]] = [
     ("an absurd depth", lambda d: d["boxes"]["B1"]["depth_mm"].update(value=4700), "boxes.B1.depth_mm.value", "4700", "less than or equal to 150"),
     ("a word the format does not have", lambda d: d["boxes"]["B1"]["shell"].update(value="bamboo"), "boxes.B1.shell.value", "'bamboo'", "'plastic' or 'metal'"),
     ("how known is missing", lambda d: d["boxes"]["B1"]["shell"].pop("known"), "boxes.B1.shell.known", "nothing", "required"),
-    ("an id of a wrong form", lambda d: d["rooms"].update({"r 3": {"name": "Attic"}}), "rooms.r 3", "'r 3'", "text of the form"),
+    ("an id of a wrong form", lambda d: d["rooms"].update({"r 3": {"name": "Attic"}}), "rooms.r 3", "'r 3'", "a capital, then letters, digits, - or _"),
     ("an id used twice", lambda d: d["loads"].update(R1=d["loads"]["L1"] | {"name": "Other"}), "loads.R1", "'R1'", "an id not used before (rooms has it)"),
     ("a dangling room", lambda d: d["boxes"]["B1"].update(room="R9"), "boxes.B1.room", "'R9'", "the id of a room"),
     ("a dangling storey", lambda d: d["rooms"]["R1"].update(storey="S7"), "rooms.R1.storey", "'S7'", "the id of a storey"),
@@ -37,6 +37,15 @@ CASES: list[tuple[str, Change, str, str, str]] = [
     ("a neutral of nowhere", lambda d: d["boxes"]["B1"]["mounts"]["1"]["neutral"].update(value="Blue"), "boxes.B1.mounts.1.neutral.value", "'Blue'", "'absent' or 'earth'"),
     ("a gang on no mount", lambda d: d["boxes"]["B1"]["gangs"]["1"].update(mount="3"), "boxes.B1.gangs.1.mount", "'3'", "one of the box's mounts: 1"),
     ("a label that names no room", lambda d: d["circuits"]["C1"].update(label_rooms=["R8"]), "circuits.C1.label_rooms[0]", "'R8'", "the id of a room"),
+    ("a value without how it is known", lambda d: d["boxes"]["B1"].update(depth_mm=47), "boxes.B1.depth_mm", "47", '{ "value": ..., "known": "measured" }'),
+    ("a number in place of a word", lambda d: d["devices"]["D01"].update(gangs=[1, 2]), "devices.D01.gangs[0]", "1", "text in quotes"),
+    ("a code in the house", lambda d: d["devices"]["D01"].update(code="90013"), "devices.D01.code", "unknown key", "perhaps 'code_ref'"),
+    ("a key reference of another form", lambda d: d["devices"]["D01"].update(code_ref="7"), "devices.D01.code_ref", "'7'", "the code itself is on the key ring"),
+    ("a duty left out", lambda d: d["boxes"]["B1"]["gangs"]["1"].pop("duty"), "boxes.B1.gangs.1.duty", "nothing", "'feeds', where 'load' is given"),
+    ("an extension's duty left out", lambda d: d["boxes"]["B2"]["gangs"]["1"].pop("duty"), "boxes.B2.gangs.1.duty", "nothing", "'extends', where 'extends' is given"),
+    ("a channel on a Z-Wave network", lambda d: d["networks"]["N1"].update(channel=20), "networks.N1.channel", "20", "the region gives"),
+    ("a channel that 2.4 GHz does not have", lambda d: [d["networks"].update(N2={"name": "Other", "protocol": "zigbee", "channel": 5})], "networks.N2.channel", "5", "11 to 26"),
+    ("a model without its edition", lambda d: d["devices"]["D01"].update(model="corvell-pair"), "devices.D01.model", "'corvell-pair'", "<maker>-<name>@<edition>"),
     ("an outline left open", lambda d: d["rooms"]["R1"].update(outline_mm=[[0, 0], [1, 1]]), "rooms.R1.outline_mm", "a list of 2", "at least 3"),
     ("an outline closed by hand", lambda d: d["rooms"]["R1"]["outline_mm"].append([0, 0]), "rooms.R1.outline_mm", "its first point again", "closes by itself"),
     ("an outline that crosses itself", lambda d: d["rooms"]["R1"].update(outline_mm=[[0, 0], [3000, 4000], [3000, 0], [0, 3000]]), "rooms.R1.outline_mm", "cross", "in order around the room"),
@@ -78,7 +87,7 @@ CASES: list[tuple[str, Change, str, str, str]] = [
     ("a selector's dangling load", lambda d: d["scenes"]["SC1"]["rules"][0].update(select={"load": "L9"}), "scenes.SC1.rules[0].select.load", "'L9'", "the id of a load"),
     ("a command to an entry the model lacks", lambda d: d["scenes"]["SC1"].update(commands=[{"device": "D01", "entry": 3, "to": "off"}]), "scenes.SC1.commands[0].entry", "3", "0 to 2"),
     ("an outside use of no device", lambda d: d["outside_uses"]["U1"].update(device="D88"), "outside_uses.U1.device", "'D88'", "the id of a device"),
-    ("an assumption nobody reads", lambda d: d.update(assumptions={"luck": {"value": 3}}), "assumptions.luck", "a name nobody reads", "docs/assumptions.md"),
+    ("an assumption nobody reads", lambda d: d.update(assumptions={"luck": {"value": 3}}), "assumptions.luck", "a name nobody reads", "secondfix assumptions lists them"),
     ("an assumption outside its range", lambda d: d.update(assumptions={"parent_margin_db": {"value": 3, "low": 5}}), "assumptions.parent_margin_db", "5 <= 3", "low <= value <= high"),
     ("a model under another's key", lambda d: d.update(models={"corvell-pair@7": ex.models()["corvell-pair@1"].model_dump(mode="json")}), "models.corvell-pair@7", "a copy of corvell-pair@1", "a copy of corvell-pair@7"),
     ("a format of tomorrow", lambda d: d.update(format=2), "format", "2", "newer Secondfix"),
@@ -94,6 +103,12 @@ def test_a_fault_is_told_at_its_place(change: Change, path: str, stands: str, ex
     change(plain)
     told = faults(plain)
     assert any(p == path and stands in s and expected in e for p, s, e in told), told
+
+
+def test_a_list_of_bad_points_is_told_by_its_points_alone() -> None:
+    plain = ex.document()
+    plain["rooms"]["R1"]["outline_mm"] = ["a", "b", "c"]
+    assert {p for p, _, _ in faults(plain)} == {f"rooms.R1.outline_mm[{n}]" for n in range(3)}
 
 
 def test_the_example_itself_has_no_fault() -> None:

@@ -1,7 +1,9 @@
 """Models of switches and other devices: what each can do and how it is joined, reset, removed."""
 
+from secondfix.catalogue.expected import expected
 from secondfix.catalogue.model import (
     CodeKind,
+    Edge,
     Form,
     Model,
     NeutralNeed,
@@ -20,6 +22,7 @@ from secondfix.catalogue.read import ModelFault, model_key, read_model
 __all__ = [
     "Act",
     "CodeKind",
+    "Edge",
     "Form",
     "Model",
     "ModelFault",
@@ -34,6 +37,7 @@ __all__ = [
     "Step",
     "Supply",
     "WholeSwitches",
+    "expected",
     "model_key",
     "read_model",
 ]

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from pydantic import ValidationError
 
+from secondfix.catalogue.expected import expected
 from secondfix.catalogue.model import Model
 
 _KEY = re.compile(r"^[a-z][a-z0-9-]{1,62}@[1-9][0-9]?$")
@@ -45,7 +46,7 @@ def read_model(text: str, *, where: str) -> Model | list[ModelFault]:
                 where,
                 ".".join(str(part) for part in e["loc"]),
                 repr(e["input"])[:80],
-                e["msg"].removeprefix("Value error, "),
+                expected(e),
             )
             for e in error.errors()
         ]

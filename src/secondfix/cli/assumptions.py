@@ -4,6 +4,7 @@ import typer
 
 from secondfix.actions.check import assumption_as_json
 from secondfix.actions.settle import settled_assumptions
+from secondfix.cli.check import span_of
 from secondfix.cli.opening import AsJson, FirmFolder, opened, print_json, refuse, verb_app
 from secondfix.cli.page import para
 from secondfix.files import open_firm
@@ -31,5 +32,4 @@ def run(
         raise typer.Exit
     for a in settled.values():
         set_by = "" if a.set_by == "default" else f"; set by the {a.set_by}"
-        span = f"{a.value} {a.unit}" if a.low == a.high else f"{a.value} {a.unit}, {a.low} to {a.high}"
-        print(para(f"{a.name}: {a.means}: {span}; {a.source}{set_by}", hang=2))  # noqa: T201 - the command line prints
+        print(para(f"{a.name}: {a.means}: {span_of(a)}; {a.source}{set_by}", hang=2))  # noqa: T201 - the command line prints

@@ -6,6 +6,7 @@ from typing import Annotated
 import typer
 
 from secondfix.actions.check import Checked, check, checked_as_json
+from secondfix.assumptions import Assumption
 from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import counted, para
 from secondfix.findings import Finding, Outcome, Severity, SurveyLine, exit_code
@@ -49,6 +50,11 @@ def findings_text(findings: Iterable[Finding], *, all_answers: bool = False) -> 
     return [_finding(f) for f in findings if all_answers or f.outcome is not Outcome.PASSES]
 
 
+def span_of(a: Assumption) -> str:
+    """Value and range, the range only where there is one."""
+    return f"{a.value} {a.unit}" if a.low == a.high else f"{a.value} {a.unit} ({a.low} to {a.high})"
+
+
 def summary(checked: Checked) -> str:
     """The counts in words."""
     c = checked.counts
@@ -70,7 +76,8 @@ def sign_of(f: Finding) -> str:
 
 def _finding(f: Finding) -> str:
     if f.outcome is Outcome.PASSES:
-        return para(f"No fault found, {f.place} ({f.rule})")
+        stands = f"; stands: {f.value}" if f.value else ""
+        return para(f"No fault found, {f.place} ({f.rule}){stands}", hang=4)
     lines = [para(f"{sign_of(f)}, {f.place} ({f.rule}). {f.says}", hang=4)]
     if f.value or f.limit:
         lines.append(para(f"stands: {f.value or 'not known'}; limit: {f.limit or 'none'}", indent=4, hang=2))
@@ -93,6 +100,5 @@ def survey_text(survey: tuple[SurveyLine, ...]) -> str:
 
 def _assumptions(checked: Checked) -> str:
     return "\n".join(
-        para(f"{a.means}: {a.value} {a.unit} ({a.low} to {a.high}); {a.source}", indent=2, hang=2)
-        for a in checked.leaned_on
+        para(f"{a.means}: {span_of(a)}; {a.source}", indent=2, hang=2) for a in checked.leaned_on
     )

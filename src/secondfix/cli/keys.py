@@ -71,7 +71,10 @@ def asked_passphrase(*, new: bool = False) -> str:
     given = os.environ.get(ENVIRONMENT)
     if given:
         return given
-    return _asked("Passphrase of the key ring", twice=new)
+    passphrase = _asked("Passphrase of the key ring", twice=new)
+    if not passphrase:
+        refuse([Fault("the passphrase", "", "nothing", f"one at the terminal, or in {ENVIRONMENT}")])
+    return passphrase
 
 
 def _asked(words: str, *, twice: bool = False) -> str:

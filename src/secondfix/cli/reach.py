@@ -46,5 +46,11 @@ def _row(d: DeviceReach, *, numbers: bool) -> tuple[str, ...]:
     way = ", ".join(d.route) if d.route else "straight to the controller" if d.hops else ""
     if d.needs:
         way = "; ".join(dict.fromkeys(look.words for look in d.needs))
-    chance = (f"{d.chances.assumed:.0%} ({d.chances.low:.0%} to {d.chances.high:.0%})" if d.chances else "",)
+    c = d.chances
+    chance = (f"{_pct(c.assumed)} ({_pct(c.low)} to {_pct(c.high)})" if c else "",)
     return (d.id, d.place, d.network or "", *(chance if numbers else ()), d.word.value, way)
+
+
+def _pct(chance: float) -> str:
+    """A chance that never reads as certainty."""
+    return "over 99 %" if chance > 0.99 else "under 1 %" if chance < 0.01 else f"{chance * 100:.0f} %"

@@ -31,12 +31,25 @@ def open_firm(folder: Path | None) -> Firm | list[Fault]:
         return [Fault(str(folder), "", "no such folder", "the firm's folder")]
     faults: list[Fault] = []
     models = dict(shipped_models())
+    faults += _strangers(folder)
     for path in sorted((folder / "models").glob("*.toml")):
         _take_model(path, models, faults)
     overrides = dict(_overrides(folder / "assumptions.toml", faults))
     if faults:
         return faults
     return Firm(models, default_assumptions().overridden(overrides, set_by="firm"))
+
+
+def _strangers(folder: Path) -> Iterator[Fault]:
+    """Files that nobody would read: a slip in a name must not be ignored in silence."""
+    known = {folder / "models", folder / "assumptions.toml"}
+    for path in sorted(folder.iterdir()):
+        if path not in known and not path.name.startswith("."):
+            yield Fault(str(path), "", "a file that is not read", "models/<key>.toml or assumptions.toml")
+    inside = sorted((folder / "models").iterdir()) if (folder / "models").is_dir() else []
+    for path in inside:
+        if path.suffix != ".toml" and not path.name.startswith("."):
+            yield Fault(str(path), "", "a file that is not read", "<maker>-<name>@<edition>.toml")
 
 
 def _take_model(path: Path, models: dict[str, Model], faults: list[Fault]) -> None:
@@ -51,6 +64,8 @@ def _take_model(path: Path, models: dict[str, Model], faults: list[Fault]) -> No
         return
     if isinstance(read, list):
         faults += [Fault(f.where, f.path, f.stands, f.expected) for f in read]
+    elif path.stem != read.key:
+        faults.append(Fault(str(path), "", f"a file that holds {read.key}", f"the name {read.key}.toml"))
     elif models.get(read.key, read) != read:
         expected = "a new edition: a published edition is never changed"
         faults.append(Fault(str(path), "edition", f"{read.key}, which stands already and differs", expected))

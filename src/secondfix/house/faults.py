@@ -13,4 +13,5 @@ class Fault:
     expected: str
 
     def __str__(self) -> str:
-        return f"{self.where}: {self.path or 'the document'}: {self.stands}; expected {self.expected}"
+        at = f"{self.where}: {self.path}" if self.path else self.where
+        return f"{at}: {self.stands}; expected {self.expected}"

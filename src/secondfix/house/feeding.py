@@ -35,7 +35,10 @@ def _duty(path: str, gang: Gang) -> Iterator[Misfit]:
         given = getattr(gang, name) is not None
         if name == needs and not given:
             yield Misfit(f"{path}.{name}", "nothing", f"what a gang of duty '{gang.duty.value}' names here")
-        if name != needs and given:
+        if name != needs and given and "duty" not in gang.model_fields_set:
+            duty = "feeds" if name == "load" else "extends"
+            yield Misfit(f"{path}.duty", "nothing", f"'{duty}', where '{name}' is given")
+        elif name != needs and given:
             yield Misfit(
                 f"{path}.{name}", f"'{getattr(gang, name)}'", f"nothing beside duty '{gang.duty.value}'"
             )

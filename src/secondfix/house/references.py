@@ -86,7 +86,7 @@ def _rest(house: House) -> Iterator[Misfit]:
             yield Misfit(
                 f"assumptions.{name}",
                 "a name nobody reads",
-                "the name of an assumption (docs/assumptions.md)",
+                "the name of an assumption: secondfix assumptions lists them",
             )
             continue
         try:

@@ -1,5 +1,6 @@
 """Keys, types and ranges of the document; faults in words that a person can act on."""
 
+import json
 from difflib import get_close_matches
 from functools import cache
 from typing import Any
@@ -7,6 +8,7 @@ from typing import Any
 from pydantic import ValidationError
 from pydantic_core import ErrorDetails
 
+from secondfix.catalogue import expected
 from secondfix.house.canonical import json_schema
 from secondfix.house.document import FORMAT, House
 from secondfix.house.faults import Fault
@@ -24,8 +26,11 @@ def shape_faults(plain: Any, *, where: str) -> House | list[Fault]:
     try:
         return House.model_validate(plain)
     except ValidationError as error:
-        faults = [_fault(e, where) for e in error.errors(include_url=False)]
-        return list(dict.fromkeys(faults))
+        found = error.errors(include_url=False)
+        inner = {tuple(e["loc"][:n]) for e in found for n in range(len(e["loc"]))}
+        # A list that came out too short only because its members were refused is told by the members.
+        kept = [e for e in found if not (e["type"] == "too_short" and tuple(e["loc"]) in inner)]
+        return list(dict.fromkeys(_fault(e, where) for e in kept))
 
 
 def shown(value: Any) -> str:
@@ -34,11 +39,7 @@ def shown(value: Any) -> str:
         return f"an object with {len(value)} keys"
     if isinstance(value, list | tuple):
         return f"a list of {len(value)}"
-    text = (
-        repr(value)
-        if isinstance(value, str)
-        else {True: "true", False: "false", None: "null"}.get(value, str(value))
-    )
+    text = repr(value) if isinstance(value, str) else json.dumps(value)
     return text if len(text) <= 60 else text[:57] + "..."
 
 
@@ -48,19 +49,8 @@ def _fault(e: ErrorDetails, where: str) -> Fault:
     if e["type"] == "extra_forbidden":
         return Fault(where, path, "unknown key", _known_keys(loc))
     if e["type"] == "missing":
-        return Fault(where, path, "nothing", "this key, which is required")
-    return Fault(where, path, shown(e["input"]), _expected(e))
-
-
-def _expected(e: ErrorDetails) -> str:
-    text = (
-        e["msg"].removeprefix("Value error, ").removeprefix("Input should be ").removeprefix("String should ")
-    )
-    if e["type"] == "string_pattern_mismatch":
-        return f"text of the form {e['ctx']['pattern']}"
-    if e["type"] in {"int_type", "int_from_float"}:
-        return "a whole number"
-    return text
+        return Fault(where, path, "nothing", expected(e))
+    return Fault(where, path, shown(e["input"]), expected(e))
 
 
 def _spoken(loc: tuple[int | str, ...]) -> list[int | str]:
@@ -76,7 +66,8 @@ def _schema() -> dict[str, Any]:
 
 def _known_keys(loc: list[int | str]) -> str:
     names = _keys_at(loc[:-1])
-    close = get_close_matches(str(loc[-1]), names, n=1)
+    longer = [name for name in names if name.startswith(f"{loc[-1]}_")]
+    close = longer or get_close_matches(str(loc[-1]), names, n=1)
     if close:
         return f"perhaps '{close[0]}'"
     return f"one of {', '.join(names)}" if names else "a key that the format knows"

@@ -41,7 +41,7 @@ def parse(data: bytes, *, where: str) -> tuple[Any, list[Fault]]:
         plain = json.loads(text, object_pairs_hook=_object, parse_constant=_no_constant)
     except json.JSONDecodeError as error:
         path = f"line {error.lineno}, column {error.colno}"
-        return None, [Fault(where, path, "not JSON", error.msg[0].lower() + error.msg[1:])]
+        return None, [Fault(where, path, "not JSON", f"JSON ({error.msg[0].lower()}{error.msg[1:]})")]
     except RecursionError:
         return None, [Fault(where, "", "nested too deep", f"at most {DEEPEST} levels")]
     except ValueError as error:
