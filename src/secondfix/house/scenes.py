@@ -13,6 +13,9 @@ Day = Literal["mon", "tue", "wed", "thu", "fri", "sat", "sun"]
 Clock = Annotated[str, Field(pattern=r"^([01][0-9]|2[0-3]):[0-5][0-9]$")]
 
 
+_MAY = {"time": ("days",), "sun": ("days", "offset_min"), "sensor": ("button", "press")}
+
+
 class Start(Part):
     """What starts a scene: a press of a gang, a time of day, the sun, or a sensor device."""
 
@@ -24,11 +27,12 @@ class Start(Part):
     sun: Literal["sunrise", "sunset"] | None = None
     offset_min: int | None = Field(None, ge=-360, le=360)
     device: Id | None = None
+    button: int | None = Field(None, ge=1, le=8, description="which button of a battery button")
 
     @model_validator(mode="after")
     def _complete(self) -> Self:
         needs = {"gang": ("gang", "press"), "time": ("at",), "sun": ("sun",), "sensor": ("device",)}[self.by]
-        allowed = {"by", *needs, *({"time": ("days",), "sun": ("days", "offset_min")}.get(self.by, ()))}
+        allowed = {"by", *needs, *_MAY.get(self.by, ())}
         missing = [n for n in needs if getattr(self, n) is None]
         if missing:
             raise ValueError(f"a start by {self.by} also states {', '.join(missing)}")
