@@ -122,3 +122,13 @@ def test_no_text_makes_reading_raise(text: str) -> None:
     found = read_model(text, where="own.toml")
     assert isinstance(found, list)
     assert all(fault.where == "own.toml" for fault in found)
+
+
+def test_presses_are_stated_by_kind_and_silence_is_not_none_of_them() -> None:
+    stated = {"": None, "reports_presses = []": (), 'reports_presses = ["once", "held"]': ("once", "held")}
+    for line, presses in stated.items():
+        model = read_model(GOOD.replace("mounts = 1", f"mounts = 1\n{line}"), where="own.toml")
+        assert isinstance(model, Model)
+        assert model.reports_presses == presses
+    (fault,) = faults_of(GOOD.replace("mounts = 1", 'mounts = 1\nreports_presses = ["gently"]'))
+    assert fault.path == "reports_presses.0"

@@ -4,9 +4,10 @@ from typing import Any
 
 import pytest
 
+from secondfix.findings import Outcome
 from secondfix.scenes import resolve
-from tests.scenes.models import key
-from tests.scenes.small import Plain, read, rule, small, told
+from tests.scenes.models import MODELS, key, model
+from tests.scenes.small import Plain, asked, read, rule, small, told
 
 START, TWICE = "scenes.start", "scenes.start_twice"
 
@@ -82,3 +83,51 @@ def test_one_press_starts_one_scene() -> None:
     assert told(plain) == [(TWICE, "fault", "B2.2")]
     plain["scenes"]["SC2"]["starts"] = [{"by": "gang", "gang": "B2.2", "press": "once"}]
     assert told(plain) == []
+
+
+@pytest.mark.parametrize("field", ["latitude_mdeg", "longitude_mdeg"])
+def test_the_sun_asks_for_latitude_and_longitude(field: str) -> None:
+    plain = started(by="sun", sun="sunset")
+    del plain[field]
+    (one,) = [f for f in asked(plain) if f.rule == START]
+    assert (one.outcome, [look.field for look in one.looks]) == (Outcome.CANNOT_TELL, [field])
+    plain = started(by="time", at="22:15")
+    del plain[field]
+    assert told(plain) == []
+
+
+def test_near_a_pole_some_days_have_no_sunset() -> None:
+    for latitude, answers in ((65_700, []), (-65_701, [(START, "advice", "SC1")])):
+        assert told(started(by="sun", sun="sunset") | {"latitude_mdeg": latitude}) == answers
+
+
+REPORTING = model("reporting-three", gangs=3, reports_presses=["once", "held"])
+MUTE = model("mute-three", gangs=3, reports_presses=[])
+MODELS |= {m.key: m for m in (REPORTING, MUTE)}
+
+
+@pytest.mark.parametrize(
+    ("name", "press", "answers"),
+    [
+        ("reporting-three", "held", []),
+        ("reporting-three", "twice", [(START, "fault", "SC1")]),
+        ("mute-three", "once", [(START, "fault", "SC1")]),
+    ],
+)
+@pytest.mark.parametrize("duty", [{"duty": "feeds", "load": "L1"}, {"duty": "scene_only"}])
+def test_a_press_that_the_sheet_states_starts_a_scene_whatever_the_duty(
+    name: str, press: str, answers: list[tuple[str, str, str]], duty: Plain
+) -> None:
+    plain = by_gang("B1.1", press)
+    plain["devices"]["D1"]["model"] = key(name)
+    plain["boxes"]["B1"]["gangs"]["1"] = duty
+    assert told(plain) == answers
+
+
+def test_a_press_stated_at_a_gang_that_nobody_can_explain_stays_open() -> None:
+    plain = by_gang("B1.1", "held")
+    plain["devices"]["D1"]["model"] = key("reporting-three")
+    plain["boxes"]["B1"]["gangs"]["1"] = {}
+    assert told(plain) == [(START, "cannot_tell", "SC1")]
+    plain["scenes"]["SC1"]["starts"][0]["press"] = "twice"
+    assert told(plain) == [(START, "fault", "SC1")]

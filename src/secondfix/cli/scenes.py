@@ -51,8 +51,8 @@ def run(
         resolved = Resolved(kept, times, tuple(f for f in resolved.findings if f.place == only))
     next_starts = _coming(house, on.date(), only) if on else None
     if as_json:
-        dated = {} if next_starts is None else {"coming": coming_as_json(next_starts)}
-        print_json({**resolved_as_json(resolved), **dated})
+        told = None if next_starts is None else coming_as_json(next_starts)
+        print_json({**resolved_as_json(resolved), "coming": told})
     else:
         print(as_text(house, resolved, next_starts or ()))  # noqa: T201 - the command line prints
     leave(exit_code(resolved.findings))

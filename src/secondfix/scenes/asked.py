@@ -43,13 +43,17 @@ class Asked:
         """``L07 Ceiling``."""
         return f"{load_id} {self.schedule.house.loads[load_id].name}"
 
-    def settled(self, resolution: Resolution) -> bool:
-        """Whether every crossing can be told and no direct command meets a gang that leaves it open.
+    def reaches_any_load(self, resolution: Resolution) -> bool:
+        """Whether a direct command meets a gang that leaves it open.
 
         Such a gang may extend any other, so that no load of the house is beyond doubt; this is told
         once, at the command, and not at every load.
         """
-        return resolution.decided and not any(r.open_gangs for r in self.reaches[resolution.scene_id])
+        return any(r.open_gangs for r in self.reaches[resolution.scene_id])
+
+    def settled(self, resolution: Resolution) -> bool:
+        """Whether every crossing can be told and no direct command may reach any load."""
+        return resolution.decided and not self.reaches_any_load(resolution)
 
     def or_passes(self, found: list[Finding], rule: Rule, resolution: Resolution) -> Iterator[Finding]:
         """The findings; without any, a pass, but none while something about the scene is open."""

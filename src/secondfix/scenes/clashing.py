@@ -33,7 +33,7 @@ def check(asked: Asked) -> Iterator[Finding]:
             continue
         found = list(_pair(asked, a, b, shared))
         yield from found
-        if found or not (asked.settled(a) and asked.settled(b)):
+        if found or asked.reaches_any_load(a) or asked.reaches_any_load(b):
             troubled |= {a.scene_id, b.scene_id}
     for one in timed:
         if one.scene_id not in troubled:

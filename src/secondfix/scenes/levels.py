@@ -7,6 +7,7 @@ from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails
 from secondfix.house import settled
 from secondfix.scenes.asked import Asked
 from secondfix.scenes.crossing import Crossing
+from secondfix.terms import Kind
 
 RULE = Rule(
     "scenes.level",
@@ -14,6 +15,7 @@ RULE = Rule(
     "common practice, no source",
 )
 RULES = (RULE,)
+_ON_OR_OFF = {Output.RELAY: "is a relay", Output.SHUTTER: "runs a motor"}
 _FULL_PCT = 100  # on a relay the same as on
 
 
@@ -28,22 +30,25 @@ def check(asked: Asked) -> Iterator[Finding]:
 def _one(asked: Asked, crossing: Crossing) -> Iterator[Finding]:
     assert crossing.device_id is not None  # a level stands only where the load is switched by a device
     model = asked.schedule.model_of(crossing.device_id)
-    dimmable = settled(asked.schedule.house.loads[crossing.load_id].dimmable)
-    if model and model.output is Output.RELAY:
+    load = asked.schedule.house.loads[crossing.load_id]
+    dimmable = settled(load.dimmable)
+    if model and model.output is Output.FAN_CONTROL and settled(load.kind) is Kind.MOTOR:
+        return  # the level is the fan's speed; whether it can be dimmed is asked of lamps
+    if model and model.output in _ON_OR_OFF:
         if crossing.asked_level_pct != _FULL_PCT:
-            yield _relay(asked, crossing)
+            yield _relay(asked, crossing, _ON_OR_OFF[model.output])
     elif model and dimmable is False:
         yield _not_dimmable(asked, crossing)
     elif not model or dimmable is None:
         yield _open(asked, crossing, model_known=model is not None, dimmable_known=dimmable is not None)
 
 
-def _relay(asked: Asked, crossing: Crossing) -> Finding:
+def _relay(asked: Asked, crossing: Crossing, because: str) -> Finding:
     return fails(
         RULE,
         Severity.ADVICE,
         crossing.scene_id,
-        f"{asked.load_words(crossing.load_id)} is switched on, not dimmed: its output is a relay.",
+        f"{asked.load_words(crossing.load_id)} is switched on, not dimmed: its output {because}.",
         value=f"on {crossing.asked_level_pct} %",
         limit="on or off",
         remedy="Ask for 'on', or fit a dimmer.",

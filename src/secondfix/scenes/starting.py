@@ -78,6 +78,8 @@ def _by_gang(asked: Asked, scene_id: str, start: Start, gang_id: str) -> Finding
             also=(gang_id,),
         )
     stated = row.model.reports_presses if row.model else None
+    if row.model and row.model.protocol is None:
+        stated = ()  # an extension unit tells the gang that it is wired to, and nobody else
     if stated is not None and start.press not in stated:
         return _not_reported(scene_id, start, row, stated)
     known = stated is not None and duty is not Duty.NOT_KNOWN

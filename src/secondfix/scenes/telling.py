@@ -99,7 +99,7 @@ def undecided(
 def _follows(schedule: Schedule, feed: Channel) -> bool:
     """Whether the output can hold a level; one whose model is open keeps the level asked for."""
     model = schedule.model_of(feed.device_id)
-    return model is None or model.output is Output.DIMMER
+    return model is None or model.output in {Output.DIMMER, Output.FAN_CONTROL}
 
 
 def _sentence(schedule: Schedule, load_id: str, verdict: Verdict) -> str:
