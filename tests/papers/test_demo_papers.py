@@ -10,6 +10,8 @@ from secondfix.house import House, Schedule, read_house, schedule
 from secondfix.joining import GENERAL, ISOLATION, cautions_for, walk
 from secondfix.naming import check, names
 from secondfix.papers import Setting, pack_pdf, worksheets_pdf
+from secondfix.radio import sending
+from secondfix.scenes import Air, resolve, scene_times, time_words
 from tests.papers.reading import flat, outside, words_of
 
 MM = 72 / 25.4
@@ -39,6 +41,14 @@ def test_pack_of_the_demo_house_is_whole(demo: Schedule, setting: Setting) -> No
     ]
     assert [w for w in wanted if flat(w) not in text] == []
     assert outside(pdf, left=15 * MM, other=8 * MM) == []
+
+
+def test_the_scene_schedule_tells_how_long_each_scene_takes(demo: Schedule, setting: Setting) -> None:
+    times = scene_times(demo, resolve(demo), default_assumptions(), Air(sending(demo.house.radio_region)))
+    pdf = pack_pdf(demo, (), default_assumptions(), setting=setting, times=times)
+    assert isinstance(pdf, bytes), pdf
+    text = words_of(pdf)
+    assert [w for time in times for w in time_words(time) if flat(w) not in text] == []
 
 
 def test_worksheets_of_the_demo_house_carry_every_caution_and_name(demo: Schedule, setting: Setting) -> None:

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from secondfix.actions.check import Checked, check
+from secondfix.actions.scenes import scenes
 from secondfix.actions.settle import settled_assumptions
 from secondfix.actions.walk import Walked, walk
 from secondfix.assumptions import Assumptions
@@ -39,9 +40,10 @@ def pack(
     """
     checked, walked = check(house, assumptions=assumptions), walk(house, assumptions=assumptions)
     rows, settled = schedule(house, house.models), settled_assumptions(house, assumptions)
+    times = scenes(house, assumptions=assumptions).times
     papers = {
         "handover-pack.pdf": pack_pdf(
-            rows, checked.findings, settled, setting=setting, keys=keys_of(rows, codes or {})
+            rows, checked.findings, settled, setting=setting, keys=keys_of(rows, codes or {}), times=times
         ),
         "findings.pdf": findings_pdf(rows, checked.findings, settled, setting=setting),
         "worksheets.pdf": worksheets_pdf(rows, walked.walk, setting=setting),

@@ -27,6 +27,7 @@ from secondfix.papers.places import thing_words
 from secondfix.papers.setting import Setting, body_mm, is_nec
 from secondfix.papers.typeset import typeset
 from secondfix.papers.words import sentence
+from secondfix.scenes import SceneTime
 
 __all__ = ["Key", "pack_pdf", "pack_sheets"]
 
@@ -41,14 +42,16 @@ def pack_pdf(
     *,
     setting: Setting,
     keys: Sequence[Key] = (),
+    times: Sequence[SceneTime] = (),
 ) -> bytes | list[TextFault]:
     """The handover pack (NFPA 70 houses: closeout pack) as a PDF, or its unprintable texts.
 
     Cover, drawing register, cautions, snag list, assumptions, plan per storey, room elevations, switch
     schedule, networks, names, scene schedule, function test form, what to do when a switch fails; the key
-    ring only where ``keys`` are given, on a page apart. The same arguments give the same bytes.
+    ring only where ``keys`` are given, on a page apart; how long scenes take where ``times`` are. The same
+    arguments give the same bytes.
     """
-    sheets = pack_sheets(schedule, in_order(findings), assumptions, setting=setting, keys=keys)
+    sheets = pack_sheets(schedule, in_order(findings), assumptions, setting=setting, keys=keys, times=times)
     title = pack_title(schedule.house)
     return typeset(sheets, title=title.lower(), house=schedule.house, setting=setting, landscape=True)
 
@@ -65,6 +68,7 @@ def pack_sheets(
     *,
     setting: Setting,
     keys: Sequence[Key],
+    times: Sequence[SceneTime] = (),
 ) -> list[Sheet]:
     """Every sheet in order; the register lists the others."""
     wide, high = (mm * _PX_PER_MM for mm in body_mm(setting.size_for(schedule.house), landscape=True))
@@ -77,7 +81,7 @@ def pack_sheets(
         switch_schedule_sheet(schedule, "S4/01"),
         networks_sheet(schedule, "S5/01"),
         names_sheet(schedule, "S5/02"),
-        scene_schedule_sheet(schedule, "S6/01"),
+        scene_schedule_sheet(schedule, "S6/01", times),
         function_test_sheet(schedule, "S8/01"),
         failing_sheet(schedule, "S8/02"),
         *([key_ring_sheet(keys, "S9/01")] if keys else []),

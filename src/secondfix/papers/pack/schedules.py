@@ -1,6 +1,6 @@
 """The switch schedule and the scene schedule of a pack."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from secondfix.findings import Severity
 from secondfix.house import Duty, Load, Row, Schedule
@@ -21,7 +21,7 @@ from secondfix.papers.blocks import (
 from secondfix.papers.duties import duty_words, rows_of_box
 from secondfix.papers.figures import NOT_KNOWN, known_value, watts
 from secondfix.papers.places import device_words, thing_words
-from secondfix.scenes import Crossing, Resolution, SceneSchedule, resolve, scene_schedule
+from secondfix.scenes import Crossing, Resolution, SceneSchedule, SceneTime, resolve, scene_schedule
 from secondfix.terms import KIND_LABELS, PURPOSES
 
 _SCENES_PER_TABLE = 8
@@ -94,10 +94,10 @@ def _load_cells(load: Load) -> list[Cell]:
     return [kind, purpose, power]
 
 
-def scene_schedule_sheet(schedule: Schedule, number: str) -> Sheet:
-    """Causes across, effects down, the ledger beneath; a note for every crossing that needs one."""
+def scene_schedule_sheet(schedule: Schedule, number: str, times: Iterable[SceneTime] = ()) -> Sheet:
+    """Causes across, effects down, ledger and times beneath; a note for every crossing that needs one."""
     resolutions = resolve(schedule)
-    chart = scene_schedule(resolutions)
+    chart = scene_schedule(resolutions, times)
     blocks: list[Block] = []
     tables = -(-len(chart.columns) // _SCENES_PER_TABLE)
     each = -(-len(chart.columns) // max(tables, 1))
@@ -144,6 +144,9 @@ def _scene_table(
     rows.append(
         [strong("Ledger"), soft("switched + left alone + conflict + cannot tell = all loads"), "", *ledger]
     )
+    if any(c.time for c in shown):
+        taken = [lines(*(soft(words) for words in c.time or ())) for c in shown]
+        rows.append([strong("Time"), lines(soft("one by one"), soft("as a group")), "", *taken])
     return table(columns, rows)
 
 
