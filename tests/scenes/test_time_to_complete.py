@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from secondfix.assumptions import Assumptions, Override, default_assumptions
@@ -176,10 +176,13 @@ def test_more_commands_and_more_links_never_take_less(count: int, hops: int, pro
     assert here.high < farther.high
 
 
+def asked(plain: Plain, routes: Mapping[str, int]) -> list[Finding]:
+    found = check(read(plain), default_assumptions(), Air(sending(RadioRegion.EU), routes))
+    return [f for f in found if f.rule == "scenes.time"]
+
+
 def slow(plain: Plain, hops: int = 2) -> Finding:
-    rows = read(plain)
-    found = check(rows, default_assumptions(), Air(sending(RadioRegion.EU), links(plain, hops)))
-    (one,) = [f for f in found if f.rule == "scenes.time"]
+    (one,) = asked(plain, links(plain, hops))
     return one
 
 
@@ -222,6 +225,28 @@ def test_many_devices_on_no_network_may_make_a_slow_scene() -> None:
     plain = many(3)
     del plain["devices"]["D1"]["network"]
     assert slow(plain).outcome is Outcome.PASSES
+
+
+@given(
+    st.integers(40, 90),
+    st.integers(1, 5),
+    st.sampled_from(["zigbee", "zwave", "matter_thread"]),
+    st.sampled_from(["able", "unable", "mute"]),
+    st.sampled_from(["model", "network", "route"]),
+)
+@settings(max_examples=25)
+def test_a_blank_makes_no_pass_of_a_slow_scene(
+    count: int, hops: int, protocol: str, word: str, blank: str
+) -> None:
+    plain = many(count, protocol=protocol, word=word)
+    before = {f.outcome for f in asked(plain, links(plain, hops))}
+    routes = links(plain, hops)
+    if blank == "route":
+        del routes["D7"]
+    else:
+        del plain["devices"]["D7"][blank]
+    after = {f.outcome for f in asked(plain, routes)}
+    assert before == {Outcome.PASSES} or after != {Outcome.PASSES}
 
 
 @pytest.mark.parametrize(
