@@ -127,3 +127,13 @@ def test_an_extension_of_a_gang_nobody_can_explain_is_open_too() -> None:
     plain["boxes"]["B2"]["gangs"]["2"] = {"duty": "extends", "extends": "B1.1"}
     plain["boxes"]["B1"]["gangs"]["2"] = feeds("L2")
     assert crossing(plain, "L1").reason == "reach_not_known"
+
+
+def test_losing_the_model_makes_no_pass_of_an_entry_that_switches_nothing() -> None:
+    plain = small(commands=[command("D2", 0)])
+    plain["boxes"]["B2"]["gangs"]["1"] = {"duty": "scene_only"}
+    plain["devices"]["D2"]["model"] = key("first-two")
+    assert told(plain) == [("scenes.entry", "advice", "SC1")]
+    del plain["devices"]["D2"]["model"]
+    assert told(plain) == [(WHOLE, "cannot_tell", "SC1")]
+    assert not [f for f in asked(plain) if f.rule == "scenes.entry"]

@@ -34,7 +34,11 @@ def check(asked: Asked) -> Iterator[Finding]:
             yield from asked.or_passes(_once(found), WHOLE, resolution)
         if reaches:
             found = [f for one in reaches for f in _entry(asked, resolution, one)]
-            yield from asked.or_passes(found, ENTRY, resolution)
+            # What an untested whole-device entry switches is asked by WHOLE; it is no pass here meanwhile.
+            if any(one.to_be_tested for one in reaches):
+                yield from found
+            else:
+                yield from asked.or_passes(found, ENTRY, resolution)
 
 
 def _once(found: list[Finding]) -> list[Finding]:
