@@ -77,7 +77,11 @@ def test_the_walk_fits_and_tests_it_and_never_joins_it(house: House) -> None:
             "scenes.S1.commands[0].entry",
             "has no radio",
         ),
-        ({"devices": {"D61": {"box": None, "mounts": [], "gangs": [], "place": "P94"}}}, "devices.D61.place", "a box"),
+        (
+            {"devices": {"D61": {"box": None, "mounts": [], "gangs": [], "place": "P94"}}},
+            "devices.D61.place",
+            "a box",
+        ),
     ],
 )
 def test_what_it_cannot_do_is_refused(

@@ -9,6 +9,7 @@ import pytest
 from secondfix.catalogue import (
     Act,
     CodeKind,
+    Edge,
     Form,
     Model,
     NeutralNeed,
@@ -27,6 +28,7 @@ from secondfix.terms import PowerLossState, Protocol, RatingKind
 WORDS = (
     Act,
     CodeKind,
+    Edge,
     Form,
     NeutralNeed,
     Output,
@@ -53,6 +55,13 @@ def test_every_field_is_named(part: type[Model | Procedure | Rating | Step], pag
 @pytest.mark.parametrize("words", WORDS)
 def test_every_word_is_named(words: type[StrEnum], page: str) -> None:
     assert [word.value for word in words if f"`{word.value}`" not in page] == []
+
+
+def test_every_form_says_where_it_stands(page: str) -> None:
+    table = page.split("### Where a form may stand")[1].split("###", maxsplit=1)[0]
+    assert sorted(
+        re.findall(r"`(\w+)`", "".join(re.findall(r"^\| (`[^|]*) \|", table, re.MULTILINE)))
+    ) == sorted(form.value for form in Form)
 
 
 def test_required_fields_are_marked_so(page: str) -> None:

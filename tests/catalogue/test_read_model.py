@@ -53,6 +53,11 @@ def test_a_fault_shows_what_stands_and_what_was_expected() -> None:
         ("mounts = 1", "mounts = 0", "at least one mount"),
         ('kind = "motor"', 'kind = "tungsten"', "one rating per kind"),
         ("whole_entry = false", 'whole_entry = false\nwhole_switches = "all"', "whole-device entry"),
+        ('protocol = "zigbee"\n', "", "states its protocol and how it joins"),
+        ('form = "switch"', 'form = "extension_unit"', "neither protocol, join, code nor entry"),
+        ('output = "relay"', 'output = "relay"\nedge = "leading"', "only a dimmer"),
+        ('output = "relay"', 'output = "shutter"', "two gangs for each motor"),
+        ("mounts = 1", "mounts = 1\nyokes = 2", "at most one yoke"),
     ],
 )
 def test_statements_that_contradict_each_other_are_refused(old: str, new: str, expected: str) -> None:

@@ -26,6 +26,9 @@ class Form(StrEnum):
     PLUG_IN = "plug_in"
     BATTERY_BUTTON = "battery_button"
     SENSOR = "sensor"
+    CEILING_MODULE = "ceiling_module"
+    BOARD_MODULE = "board_module"
+    EXTENSION_UNIT = "extension_unit"
 
 
 class Output(StrEnum):
@@ -33,7 +36,17 @@ class Output(StrEnum):
 
     RELAY = "relay"
     DIMMER = "dimmer"
+    FAN_CONTROL = "fan_control"
+    SHUTTER = "shutter"
     NONE = "none"
+
+
+class Edge(StrEnum):
+    """Which edge of each half wave a dimmer cuts; *both* where it can be set or finds it out by itself."""
+
+    LEADING = "leading"
+    TRAILING = "trailing"
+    BOTH = "both"
 
 
 class Supply(StrEnum):
@@ -122,12 +135,22 @@ class Model(Part):
     title: Text
     sheet: Text
     form: Annotated[Form, Strict(False)]
-    protocol: Annotated[Protocol, Strict(False)]
+    protocol: Annotated[Protocol, Strict(False)] | None = Field(
+        None, description="the radio it speaks; none for an extension unit, which is wired to its gang"
+    )
     supply: Annotated[Supply, Strict(False)]
     output: Annotated[Output, Strict(False)]
     mounts: int = Field(ge=0, le=6, description="plate widths or yokes it takes; 0 behind or beside another")
     gangs: int = Field(ge=0, le=8, description="switching positions, each with its own output or button")
+    yokes: int | None = Field(None, ge=0, le=6, description="straps that hold it in an NEC box")
+    box_volume_per_yoke_mm3: int | None = Field(
+        None, ge=10_000, le=1_000_000, description="volume of box asked for each yoke; 1 in³ is 16 387 mm³"
+    )
     neutral: Annotated[NeutralNeed, Strict(False)] | None = None
+    edge: Annotated[Edge, Strict(False)] | None = None
+    interlocked: Annotated[Stated, Strict(False)] = Field(
+        Stated.NOT_STATED, description="gangs 1 and 2, 3 and 4 … can never both be on"
+    )
     ratings: Annotated[tuple[Rating, ...], Strict(False)] = ()
     peak: Peak | None = None
     module_total_ma: int | None = Field(None, ge=1, le=63_000)
@@ -149,7 +172,7 @@ class Model(Part):
     removal_before_join: Annotated[Removal, Strict(False)] = Removal.NOT_STATED
     code: Annotated[CodeKind, Strict(False)]
     code_printed_at: Text | None = None
-    join: Procedure
+    join: Procedure | None = None
     reset: Procedure | None = None
     remove: Procedure | None = None
 
@@ -166,6 +189,31 @@ class Model(Part):
             raise ValueError("whole_switches speaks of a whole-device entry that the model does not have")
         return self
 
+    @model_validator(mode="after")
+    def _speaks(self) -> Self:
+        """An extension unit has no radio, every other device has one; to have one is to join."""
+        if self.form is not Form.EXTENSION_UNIT:
+            if self.protocol is None or self.join is None:
+                raise ValueError("a device with a radio states its protocol and how it joins")
+            return self
+        if self.protocol or self.join or self.code is not CodeKind.NONE or self.whole_entry:
+            raise ValueError("an extension unit has no radio: neither protocol, join, code nor entry")
+        if self.output is not Output.NONE or not self.mounts or not self.gangs:
+            raise ValueError("an extension unit has mounts and gangs, and no output")
+        return self
+
+    @model_validator(mode="after")
+    def _wired(self) -> Self:
+        if self.edge is not None and self.output is not Output.DIMMER:
+            raise ValueError("only a dimmer cuts an edge")
+        if self.output is Output.SHUTTER and self.gangs % 2:
+            raise ValueError("a shutter output has two gangs for each motor, one a direction")
+        if self.interlocked is not Stated.NOT_STATED and self.gangs < 2:
+            raise ValueError("interlocked speaks of two gangs")
+        if self.yokes is not None and self.yokes > self.mounts:
+            raise ValueError("a model has at most one yoke for each mount")
+        return self
+
     @property
     def key(self) -> str:
         """``<maker>-<name>@<edition>``: what houses refer to."""
@@ -173,7 +221,9 @@ class Model(Part):
 
     @property
     def entries(self) -> int:
-        """How many entries must appear in the controller after joining."""
+        """How many entries must appear in the controller after joining: none without a radio."""
+        if self.protocol is None:
+            return 0
         return max(self.gangs, 1) + (1 if self.whole_entry else 0)
 
     def rating_for(self, kind: RatingKind) -> Rating | None:

@@ -34,6 +34,7 @@ def run(firm_folder: FirmFolder = None, as_json: AsJson = False) -> None:
 
 
 def _row(m: Model) -> tuple[str, ...]:
-    output = "-" if m.output is Output.NONE else m.output.value
+    output = "-" if m.output is Output.NONE else m.output.value.replace("_", " ")
+    protocol = PROTOCOLS[m.protocol].label if m.protocol else "no radio"
     neutral = _NEUTRAL[m.neutral] if m.neutral else "-" if m.output is Output.NONE else "not stated"
-    return m.key, PROTOCOLS[m.protocol].label, output, str(m.gangs), str(m.mounts), neutral, m.title
+    return m.key, protocol, output, str(m.gangs), str(m.mounts), neutral, m.title

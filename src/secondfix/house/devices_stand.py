@@ -4,11 +4,20 @@ from collections import Counter
 from collections.abc import Iterable, Iterator
 
 from secondfix.catalogue import Form, Model
-from secondfix.house.devices import Device
+from secondfix.house.devices import Device, Network
 from secondfix.house.document import House
 from secondfix.house.misfit import Misfit, dangling
+from secondfix.house.wiring import Box, Duty
+from secondfix.terms import Protocol
 
-_IN_BOX = {Form.SWITCH, Form.IN_BOX_MODULE}
+_ONLY_BOX = {Form.SWITCH, Form.IN_BOX_MODULE, Form.EXTENSION_UNIT}
+_ONLY_PLACE = {
+    Form.LUMINAIRE_MODULE,
+    Form.CEILING_MODULE,
+    Form.BOARD_MODULE,
+    Form.PLUG_IN,
+    Form.SENSOR,
+}
 
 
 def device_faults(house: House) -> Iterator[Misfit]:
@@ -16,6 +25,7 @@ def device_faults(house: House) -> Iterator[Misfit]:
     for key, network in house.networks.items():
         at = f"networks.{key}.controller_place"
         yield from dangling(at, network.controller_place, house.places, "place")
+        yield from _channel(f"networks.{key}.channel", network)
     taken: dict[tuple[str, str, str], str] = {}
     addresses: dict[str, str] = {}
     for key, device in house.devices.items():
@@ -39,6 +49,16 @@ def device_faults(house: House) -> Iterator[Misfit]:
                 yield from _agrees(house, path, device, model)
     for key, use in house.outside_uses.items():
         yield from dangling(f"outside_uses.{key}.device", use.device, house.devices, "device")
+
+
+def _channel(path: str, network: Network) -> Iterator[Misfit]:
+    """IEEE 802.15.4 channels 11 to 26 at 2.4 GHz; a Z-Wave network's frequencies are its region's."""
+    if network.channel is None:
+        return
+    if network.protocol is Protocol.ZWAVE:
+        yield Misfit(path, str(network.channel), "nothing: the region gives a Z-Wave network its frequencies")
+    elif not 11 <= network.channel <= 26:
+        yield Misfit(path, str(network.channel), "11 to 26, the channels at 2.4 GHz")
 
 
 def _stands(house: House, path: str, device: Device) -> Iterator[Misfit]:
@@ -93,13 +113,12 @@ def _alone(path: str, device: Device, taken: dict[tuple[str, str, str], str]) ->
 def _agrees(house: House, path: str, device: Device, model: Model) -> Iterator[Misfit]:
     network = house.networks.get(device.network or "")
     if network is not None and network.protocol is not model.protocol:
-        yield Misfit(
-            f"{path}.network",
-            f"a {network.protocol.value} network",
-            f"one of {model.protocol.value}, which {model.key} speaks",
-        )
+        speaks = f"one of {model.protocol.value}, which {model.key} speaks" if model.protocol else _NO_RADIO
+        yield Misfit(f"{path}.network", f"a {network.protocol.value} network", speaks)
+    if model.form is Form.EXTENSION_UNIT and device.box in house.boxes:
+        yield from _extends(house.boxes[device.box], path, device)
     if device.box is not None:
-        if model.form not in _IN_BOX and model.form is not Form.BATTERY_BUTTON:
+        if model.form in _ONLY_PLACE:
             yield Misfit(
                 f"{path}.box",
                 f"'{device.box}'",
@@ -113,7 +132,7 @@ def _agrees(house: House, path: str, device: Device, model: Model) -> Iterator[M
             yield Misfit(
                 f"{path}.gangs", f"{len(device.gangs)} given", f"at most {model.gangs}, which {model.key} has"
             )
-    elif model.form in _IN_BOX:
+    elif model.form in _ONLY_BOX:
         yield Misfit(f"{path}.place", f"'{device.place}'", f"a box: a {model.form.value} stands in one")
     for n in device.outputs:
         if int(n) > model.gangs:
@@ -126,6 +145,19 @@ def _agrees(house: House, path: str, device: Device, model: Model) -> Iterator[M
             f"'{device.after_power_loss.value}'",
             f"what {model.key} can be set to: {words}",
         )
+
+
+_NO_RADIO = "none: an extension unit has no radio"
+
+
+def _extends(box: Box, path: str, device: Device) -> Iterator[Misfit]:
+    for i, gang in enumerate(device.gangs):
+        if gang in box.gangs and box.gangs[gang].duty not in {Duty.EXTENDS, Duty.NOT_KNOWN}:
+            yield Misfit(
+                f"{path}.gangs[{i}]",
+                f"'{gang}', whose duty is '{box.gangs[gang].duty.value}'",
+                "a gang that extends another: an extension unit has no output",
+            )
 
 
 def _listed(ids: Iterable[str]) -> str:

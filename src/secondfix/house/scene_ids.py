@@ -38,6 +38,9 @@ def _entry(house: House, path: str, device_id: str, entry: int) -> Iterator[Misf
     model = house.models.get(device.model) if device and device.model else None
     if model is None:
         return
+    if model.protocol is None:
+        yield Misfit(path, str(entry), f"no entry: {model.key} has no radio")
+        return
     least = 0 if model.whole_entry else 1
     if not least <= entry <= max(model.gangs, 1):
         yield Misfit(path, str(entry), f"an entry of {model.key}: {least} to {max(model.gangs, 1)}")

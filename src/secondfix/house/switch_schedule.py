@@ -61,6 +61,11 @@ class Schedule:
         key = self.house.devices[device_id].model
         return self.models[key] if key else None
 
+    def on_radio(self, device_id: str) -> bool:
+        """Whether it has a radio: an extension unit has none; undecided counts as having one."""
+        model = self.model_of(device_id)
+        return model is None or model.protocol is not None
+
     def room_of_device(self, device_id: str) -> str:
         """The id of the room in which a device stands."""
         device = self.house.devices[device_id]

@@ -179,6 +179,16 @@ def _cautions(schedule: Schedule, device_id: str) -> Iterator[Caution]:
         yield _BATHROOM
 
 
+_MODULES = {Form.IN_BOX_MODULE, Form.LUMINAIRE_MODULE, Form.CEILING_MODULE, Form.BOARD_MODULE}
+_ELECTRONIC = {Output.DIMMER, Output.FAN_CONTROL}
+_BOARD = Caution(
+    "board",
+    "At the distribution board the incoming side, and every other circuit, stays live while one circuit is "
+    "off: isolate the whole board, prove dead, and mind what cannot be isolated.",
+    CP,
+)
+
+
 def _of_front(schedule: Schedule, device_id: str) -> Iterator[Caution]:
     from_sheet = schedule.model_of(device_id)
     if from_sheet is None or from_sheet.live_parts_front_off is Stated.NOT_STATED:
@@ -187,9 +197,10 @@ def _of_front(schedule: Schedule, device_id: str) -> Iterator[Caution]:
         yield _LIVE
     if from_sheet and joined_with_front_off(schedule, device_id):
         yield _FRONT_STAYS_OFF
-    modules = {Form.IN_BOX_MODULE, Form.LUMINAIRE_MODULE}
-    if from_sheet and (from_sheet.form in modules or from_sheet.output is Output.DIMMER):
+    if from_sheet and (from_sheet.form in _MODULES or from_sheet.output in _ELECTRONIC):
         yield next(c for c in ISOLATION if c.id == "stored_charge")
+    if from_sheet and from_sheet.form is Form.BOARD_MODULE:
+        yield _BOARD
 
 
 def _of_feed(house: House, place: str) -> Iterator[Caution]:

@@ -42,7 +42,7 @@ def check(schedule: Schedule, links: Links, assumptions: Assumptions) -> list[Fi
     return [
         *_parents(schedule, mesh(schedule, links, assumptions), assumptions),
         *_circuits(schedule),
-        *(f for d in schedule.house.devices for f in (_removal(schedule, d), _code(schedule, d))),
+        *(f for d in filter(schedule.on_radio, schedule.house.devices) for f in _before(schedule, d)),
     ]
 
 
@@ -52,6 +52,8 @@ def _parents(schedule: Schedule, webbed: Mesh, assumptions: Assumptions) -> Iter
     limit = f"{assumptions.value('parent_margin_db')} dB after spread"
     for n, device_id in enumerate(webbed.ids):
         place = schedule.place_of_device(device_id)
+        if not schedule.on_radio(device_id):
+            continue
         if not schedule.house.devices[device_id].network:
             look = Look(place, f"devices.{device_id}.network", f"which network {device_id} is to join")
             says = f"{device_id} is on no network yet, so nobody can say who its parent is."
@@ -150,6 +152,10 @@ def _no_model(rule: Rule, schedule: Schedule, device_id: str) -> Finding:
     look = Look(place, f"devices.{device_id}.model", f"which model {device_id} is")
     says = f"The model of {device_id} is not known."
     return cannot_tell(rule, Severity.ADVICE, place, says, looks=[look], also=[device_id])
+
+
+def _before(schedule: Schedule, device_id: str) -> tuple[Finding, ...]:
+    return _removal(schedule, device_id), _code(schedule, device_id)
 
 
 def _removal(schedule: Schedule, device_id: str) -> Finding:

@@ -84,6 +84,10 @@ class _Teller:
 
     def _join(self, n: int) -> None:
         device_id = self.mesh.ids[n]
+        if not self.schedule.on_radio(device_id):
+            self.joined |= 1 << n
+            self._add(StepKind.FUNCTION_TEST, function_test_words(self.schedule, device_id), n)
+            return
         chosen = choice(self.mesh, n, self.joined)
         words = join_words(self.schedule, device_id, chosen)
         self._add(StepKind.JOIN, words, n, chosen=chosen, marks=self._join_marks(n))

@@ -224,7 +224,13 @@ def _margins(schedule: Schedule, links: Links, ids: Sequence[str]) -> NDArray[np
         rows, columns = np.ix_(ours, ours)
         # The controller's own corner is shared by all networks and never read.
         table[rows, columns] = of_net.margin_db[np.ix_(theirs, theirs)]
+    silent = np.append(_without_radio(schedule, ids), False)
+    table[-1, silent] = table[silent, -1] = np.inf
     return table
+
+
+def _without_radio(schedule: Schedule, ids: Sequence[str]) -> NDArray[np.bool_]:
+    return np.array([not schedule.on_radio(d) for d in ids], dtype=np.bool_)
 
 
 def _same_network(schedule: Schedule, ids: Sequence[str]) -> NDArray[np.bool_]:
@@ -234,7 +240,8 @@ def _same_network(schedule: Schedule, ids: Sequence[str]) -> NDArray[np.bool_]:
     has = nets >= 0
     table = np.zeros((len(ids) + 1, len(ids) + 1), dtype=np.bool_)
     table[:-1, :-1] = (nets[:, None] == nets[None, :]) & has[:, None]
-    table[-1, :-1] = table[:-1, -1] = has
+    # An extension unit joins nothing: it stands as soon as it is fitted.
+    table[-1, :-1] = table[:-1, -1] = has | _without_radio(schedule, ids)
     np.fill_diagonal(table, False)
     return table
 

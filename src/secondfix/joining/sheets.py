@@ -75,7 +75,7 @@ def _worksheet(
         code=code_line(schedule, device_id),
         removal=removal_sentences(model, protocol),
         window=_window(protocol),
-        procedure=procedure_sentences(model.join) if model else ("Not known: the model is not known.",),
+        procedure=_procedure(model),
         through=_through(schedule, step),
         time=_time(model, step),
         entries_expected=model.entries if model else None,
@@ -88,6 +88,12 @@ def _worksheet(
         tests=function_test_rows(schedule, device_id),
         marks=(*marks, *step.marks),
     )
+
+
+def _procedure(model: Model | None) -> tuple[str, ...]:
+    if model is None or model.join is None:
+        return ("Not known: the model is not known.",)
+    return procedure_sentences(model.join)
 
 
 def code_line(schedule: Schedule, device_id: str) -> CodeLine | None:
@@ -144,7 +150,7 @@ def _through(schedule: Schedule, step: WalkStep) -> str:
 
 def _time(model: Model | None, step: WalkStep) -> str:
     """Usual time here: near behind one link, far behind more (common practice, no source)."""
-    near, far = (model.join.near_s, model.join.far_s) if model else (None, None)
+    near, far = (model.join.near_s, model.join.far_s) if model and model.join else (None, None)
     if near is None and far is None:
         return "Usual time: not stated."
     close = f"Near the controller about {seconds_words(1000 * near)}" if near is not None else ""

@@ -14,7 +14,7 @@ from secondfix.joining.stages import Site
 def joined_with_front_off(schedule: Schedule, device_id: str) -> bool:
     """Whether joining takes the front off where live parts can then be touched (not stated counts as yes)."""
     model = schedule.model_of(device_id)
-    if model is None or not is_wired(schedule, device_id):
+    if model is None or model.join is None or not is_wired(schedule, device_id):
         return False
     opens = any(step.act is Act.RELEASE_FRONT for step in model.join.steps)
     return opens and model.live_parts_front_off is not Stated.NO

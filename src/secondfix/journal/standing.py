@@ -90,7 +90,7 @@ def _other_body(draft: Draft, have: Plain, key: str, models: Mapping[str, Model]
     _drop(have, *_SETTINGS_OF_A_BODY)
     network = draft.all("networks").get(have.get("network", ""))
     model = models.get(key)
-    if network is not None and model is not None and network["protocol"] != model.protocol.value:
+    if network is not None and model is not None and network["protocol"] != model.protocol:
         _drop(have, "network")
 
 

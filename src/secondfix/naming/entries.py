@@ -64,7 +64,7 @@ class Names:
 
 
 def names(schedule: Schedule) -> Names:
-    """The entry list of every device, named by the house's policy.
+    """The entry list of every device, named by the house's policy; empty for an extension unit.
 
     Endpoints: Zigbee and Matter 1..n (Matter's 0 is the root node, no entry); Z-Wave end points 1..n
     behind root device 0, which is the whole-device entry where the model shows one (Multi Channel
@@ -84,6 +84,8 @@ def protocol_of(schedule: Schedule, device_id: str) -> Protocol | None:
 
 
 def _entries(schedule: Schedule, device_id: str) -> Iterator[Entry]:
+    if not schedule.on_radio(device_id):
+        return
     model = schedule.model_of(device_id)
     protocol = protocol_of(schedule, device_id)
     if model.whole_entry if model else _may_show_whole(protocol):

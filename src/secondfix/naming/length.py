@@ -98,6 +98,6 @@ def _entry(entry: Entry, *, alone: bool) -> _Stored:
 
 def _spoken(schedule: Schedule) -> tuple[frozenset[Protocol], tuple[str, ...]]:
     """The protocols of the house's devices, and the devices whose protocol is not known."""
-    of = {d: protocol_of(schedule, d) for d in schedule.house.devices}
+    of = {d: protocol_of(schedule, d) for d in schedule.house.devices if schedule.on_radio(d)}
     spoken = {p for p in of.values() if p} | {n.protocol for n in schedule.house.networks.values()}
     return frozenset(spoken), tuple(d for d, p in of.items() if p is None)

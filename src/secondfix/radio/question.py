@@ -19,7 +19,7 @@ MOST_THREAD_ROUTERS = 32  # from memory
 
 
 def reach(rows: Schedule, assumptions: Assumptions, *, paths: Paths | None = None) -> Reach:
-    """Ask for every device whether radio is likely to carry it to its controller.
+    """Ask for every device that has a radio whether it is likely to carry it to its controller.
 
     Meaning: over every route within the protocol's limits, the chance of the weakest link on the best
     one, in words, with the spread; three answers. ``paths`` may be given from an earlier
@@ -40,10 +40,10 @@ def reach(rows: Schedule, assumptions: Assumptions, *, paths: Paths | None = Non
             mesh = meshes[network_id] = mesh_of(air, network_id, members)
             answers |= {d.id: d for d in devices_of(rows, mesh)}
     for key, device in house.devices.items():
-        if device.network is None:
+        if device.network is None and rows.on_radio(key):
             place = rows.place_of_device(key)
             answers[key] = _lost(rows, key, (Look(place, "network", f"which network {key} shall join"),))
-    devices = tuple(answers[key] for key in house.devices)
+    devices = tuple(answers[key] for key in house.devices if key in answers)
     findings = [_finding(rows, d, air.scale.spread_db[1]) for d in devices]
     for network_id, mesh in meshes.items():
         findings += [*_one_repeater(rows, mesh), *_thread_routers(rows, network_id, mesh.links)]

@@ -67,6 +67,8 @@ def station(rows: Schedule, device_id: str, assumptions: Assumptions) -> Station
     place = rows.place_of_device(device_id)
     model = rows.model_of(device_id)
     loss, looks = _surroundings(rows, place, assumptions)
+    if model and place in rows.house.places and model.form in {Form.CEILING_MODULE, Form.BOARD_MODULE}:
+        loss, looks = _built_in(model.form, place, assumptions)
     repeats = _repeats(rows, device_id)
     unknown = [] if model else [Look(place, "model", f"which model {device_id} is")]
     if repeats is Stated.NOT_STATED:
@@ -116,6 +118,16 @@ def _surroundings(rows: Schedule, place: str, assumptions: Assumptions) -> tuple
         return _spot_loss(rows.house.places[place], assumptions), ()
     looks = tuple(_box_looks(place, box))
     return _box_loss(box, assumptions, closed=_may_be_closed(box)), looks
+
+
+def _built_in(form: Form, place: str, assumptions: Assumptions) -> tuple[Three, tuple[Look, ...]]:
+    """A module above a ceiling is as one at a luminaire; a distribution board may be plastic or metal."""
+    if form is Form.CEILING_MODULE:
+        low, value, high = assumptions.span("radio_luminaire_db")
+        return (float(low), float(value), float(high)), ()
+    plastic, metal = assumptions.span("radio_plastic_box_db"), assumptions.span("radio_metal_box_db")
+    look = Look(place, "radio", f"the link of {place} measured with the board's cover on")
+    return (float(min(plastic[0], metal[0])), float(metal[1]), float(max(plastic[2], metal[2]))), (look,)
 
 
 def _spot_loss(spot: Place, assumptions: Assumptions) -> Three:
