@@ -131,3 +131,27 @@ def test_a_press_stated_at_a_gang_that_nobody_can_explain_stays_open() -> None:
     assert told(plain) == [(START, "cannot_tell", "SC1")]
     plain["scenes"]["SC1"]["starts"][0]["press"] = "twice"
     assert told(plain) == [(START, "fault", "SC1")]
+
+
+def by_button(**start: object) -> Plain:
+    plain = started(by="sensor", device="D5", **start)
+    plain["devices"]["D5"] = {"place": "P1", "model": key("button")}
+    return plain
+
+
+def test_a_start_by_a_button_has_words() -> None:
+    (resolution,) = resolve(read(by_button(button=2, press="held")))
+    assert resolution.starts == ("D5 button 2 held",)
+    assert told(by_button(button=2, press="held")) == []
+
+
+def test_a_button_that_the_device_lacks_starts_nothing() -> None:
+    assert told(by_button(button=7, press="once")) == [(START, "fault", "SC1")]
+
+
+def test_one_press_of_one_button_starts_one_scene() -> None:
+    plain = by_button(button=1, press="held")
+    plain["scenes"]["SC2"] = plain["scenes"]["SC1"] | {"name": "Late"}
+    assert told(plain) == [(TWICE, "fault", "P1")]
+    plain["scenes"]["SC2"]["starts"] = [{"by": "sensor", "device": "D5", "button": 1, "press": "once"}]
+    assert told(plain) == []

@@ -81,7 +81,8 @@ def _by_gang(asked: Asked, scene_id: str, start: Start, gang_id: str) -> Finding
     if row.model and row.model.protocol is None:
         stated = ()  # an extension unit tells the gang that it is wired to, and nobody else
     if stated is not None and start.press not in stated:
-        return _not_reported(scene_id, start, row, stated)
+        also = (row.id, row.device_id or "")
+        return _not_reported(scene_id, start, f"The device of {row.id}", stated, also=also)
     known = stated is not None and duty is not Duty.NOT_KNOWN
     if row.device_id and row.model and (known or _reports(duty, row.model.form)):
         return passes(START, scene_id, value=words, also=(gang_id,))
@@ -90,18 +91,19 @@ def _by_gang(asked: Asked, scene_id: str, start: Start, gang_id: str) -> Finding
     return cannot_tell(START, Severity.FAULT, scene_id, text, looks=[look], value=words, also=(gang_id,))
 
 
-def _not_reported(scene_id: str, start: Start, row: Row, stated: tuple[str, ...]) -> Finding:
+def _not_reported(
+    scene_id: str, start: Start, who: str, stated: tuple[str, ...], *, also: tuple[str, ...]
+) -> Finding:
     told = ", ".join(PRESS_WORDS[press] for press in stated)
     return fails(
         START,
         Severity.FAULT,
         scene_id,
-        f"The device of {row.id} does not tell the controller when it is pressed "
-        f"{PRESS_WORDS[start.press or 'once']}.",
+        f"{who} does not tell the controller when it is pressed {PRESS_WORDS[start.press or 'once']}.",
         value=start_words(start),
         limit=f"a press that its sheet states: {told}" if told else "a device that tells of presses",
         remedy="Start the scene by another press or another gang.",
-        also=(row.id, row.device_id or ""),
+        also=also,
     )
 
 
@@ -145,6 +147,21 @@ def _by_device(asked: Asked, scene_id: str, start: Start, device_id: str) -> Fin
             remedy="Start the scene by a gang of the device, or by a sensor.",
             also=(device_id,),
         )
+    buttons = max(model.gangs, 1)
+    if start.button is not None and start.button > buttons:
+        return fails(
+            START,
+            Severity.FAULT,
+            scene_id,
+            f"{device_id} has no button {start.button}.",
+            value=start_words(start),
+            limit=f"buttons 1 to {buttons}",
+            remedy="Name a button that the device has.",
+            also=(device_id,),
+        )
+    stated = model.reports_presses
+    if start.press is not None and stated is not None and start.press not in stated:
+        return _not_reported(scene_id, start, device_id, stated, also=(device_id,))
     return passes(START, scene_id, value=start_words(start), also=(device_id,))
 
 
@@ -153,8 +170,9 @@ def _twice(asked: Asked) -> Iterator[Finding]:
     scenes: dict[tuple[str, str], list[str]] = {}
     for scene_id, scene in asked.schedule.house.scenes.items():
         for start in dict.fromkeys(scene.starts):
-            if start.gang and start.press:
-                scenes.setdefault((start.gang, start_words(start)), []).append(scene_id)
+            at = start.gang or (start.button and asked.schedule.place_of_device(start.device or ""))
+            if at and start.press:
+                scenes.setdefault((at, start_words(start)), []).append(scene_id)
     for (gang, words), ids in scenes.items():
         if len(ids) == 1:
             yield passes(TWICE, gang, value=words, also=ids)

@@ -43,12 +43,15 @@ def command_words(command: Command) -> str:
 
 
 def start_words(start: Start) -> str:
-    """``B01.3 held``, ``06:40 mon tue``, ``20 min before sunset``, ``sensor D09``."""
+    """``B01.3 held``, ``06:40 mon tue``, ``20 min before sunset``, ``sensor D09``, ``D10 button 4 held``."""
     days = "".join(f" {day}" for day in start.days)
     if start.by == "gang":
         return f"{start.gang} {PRESS_WORDS[start.press or 'once']}"
     if start.by == "sensor":
-        return f"sensor {start.device}"
+        if start.button is None:
+            return f"sensor {start.device}"
+        press = f" {PRESS_WORDS[start.press]}" if start.press else ""
+        return f"{start.device} button {start.button}{press}"
     if start.by == "time":
         return f"{start.at}{days}"
     offset = start.offset_min or 0
