@@ -10,6 +10,8 @@ from secondfix.house.feeding import feeding_faults
 from secondfix.house.geometry import geometry_faults
 from secondfix.house.misfit import Misfit, dangling
 from secondfix.house.scene_ids import scene_faults
+from secondfix.house.wiring import Load
+from secondfix.terms import Kind
 
 _COLLECTIONS = (
     "storeys", "rooms", "walls", "doors", "windows", "circuits", "boxes", "places", "loads", "networks",
@@ -49,6 +51,12 @@ def _wiring(house: House) -> Iterator[Misfit]:
     for key, circuit in house.circuits.items():
         for i, room in enumerate(circuit.label_rooms or ()):
             yield from dangling(f"circuits.{key}.label_rooms[{i}]", room, house.rooms, "room")
+        shared = circuit.shares_neutral_with.value if circuit.shares_neutral_with else ()
+        for i, other in enumerate(shared):
+            at = f"circuits.{key}.shares_neutral_with.value[{i}]"
+            yield from dangling(at, other, house.circuits, "circuit")
+            if other == key:
+                yield Misfit(at, f"'{other}'", "another circuit")
     for key, box in house.boxes.items():
         at = f"boxes.{key}"
         yield from dangling(f"{at}.room", box.room, house.rooms, "room")
@@ -73,10 +81,30 @@ def _wiring(house: House) -> Iterator[Misfit]:
         yield from dangling(f"loads.{key}.place", load.place, house.places, "place")
         neutral = load.neutral.value if load.neutral else None
         yield from dangling(f"loads.{key}.neutral.value", neutral, house.circuits, "circuit")
+        yield from _load_agrees(house, key, load)
     for key, place in house.places.items():
         yield from dangling(f"places.{key}.room", place.room, house.rooms, "room")
         circuit_id = place.circuit.value if place.circuit else None
         yield from dangling(f"places.{key}.circuit.value", circuit_id, house.circuits, "circuit")
+
+
+_TRANSFORMERS = {Kind.IRON_TRANSFORMER, Kind.ELECTRONIC_TRANSFORMER}
+
+
+def _load_agrees(house: House, key: str, load: Load) -> Iterator[Misfit]:
+    """Mixed loads name the transformer as their kind; two directions of a motor name each other."""
+    kind = load.kind.value if load.kind else None
+    if load.also_kinds is not None and kind not in _TRANSFORMERS:
+        words = "nothing, unless 'kind' names the transformer that hangs beside them"
+        yield Misfit(f"loads.{key}.also_kinds", f"{len(load.also_kinds.value)} given", words)
+    other, at = load.other_direction, f"loads.{key}.other_direction"
+    if other is None:
+        return
+    yield from dangling(at, other, house.loads, "load")
+    if other in house.loads and (other == key or house.loads[other].other_direction != key):
+        yield Misfit(at, f"'{other}'", "another load, which names this one as its other direction")
+    if load.reversing is not None and not load.reversing.value:
+        yield Misfit(f"loads.{key}.reversing", "false", "true, where 'other_direction' is given")
 
 
 def _rest(house: House) -> Iterator[Misfit]:
