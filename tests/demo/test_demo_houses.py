@@ -11,7 +11,7 @@ from secondfix.assumptions import default_assumptions
 from secondfix.files import shipped_models
 from secondfix.findings import Finding, Outcome, Severity
 from secondfix.house import Duty, House, as_canonical_json, read_house, schedule
-from secondfix.joining import links_of, walk
+from secondfix.joining import Mark, links_of, walk
 from secondfix.radio import reach
 
 DEMO = Path(__file__).resolve().parents[2] / "demo"
@@ -47,6 +47,7 @@ TROUBLES: list[tuple[str, str, str, Outcome, Severity]] = [
     ("a run-on fan on the light's gang", "permanent_supply", "B13.1", F, Severity.FAULT),
     ("a whole-device entry that stops a pump", "scenes.whole_entry", "S2", F, Severity.DANGER),
     ("three switches on one plug-in repeater", "radio.one_repeater", "P91", F, Severity.ADVICE),
+    ("a dimmer that joins with its front off, live", "front_on", "B09", F, Severity.ADVICE),
 ]
 # What follows from the unexplained gang: its load counts nowhere, and it has no name to bear.
 FOLLOWS = {("module_total", "D07"), ("names.explained", "B07.3")}
@@ -139,10 +140,12 @@ def test_every_device_can_be_joined_in_some_order(name: str) -> None:
     links = links_of(reach(rows, assumptions), assumptions)
     order = walk(rows, links, assumptions)
     assert {step.device for step in order.joins()} == set(house.devices)
-    assert [(step.device, step.marks) for step in order.steps if step.marks] == []
+    bench = {"D09": (Mark.BENCH,)} if name == TROUBLED else {}
+    assert {step.device: step.marks for step in order.steps if step.marks} == bench
     asked = joining.check(rows, links, assumptions)
     assert {f.rule for f in asked} == {rule.id for rule in joining.RULES}
-    assert [(f.rule, f.place) for f in asked if f.outcome is not Outcome.PASSES] == []
+    left = [("front_on", "B09")] if name == TROUBLED else []
+    assert [(f.rule, f.place) for f in asked if f.outcome is not Outcome.PASSES] == left
 
 
 def test_the_page_tells_every_trouble(tree: Path) -> None:

@@ -180,7 +180,32 @@ def test_an_unknown_model_leaves_removal_and_code_open() -> None:
         devices={"D1": {"network": "N1", "box": "B1", "mounts": ["1"], "gangs": ["1"]}},
     )
     rules = {f.rule for f in faults(undecided, {"N1": all_heard(["D1"])})}
-    assert rules == {"removal_first", "code_captured"}
+    assert rules == {"removal_first", "code_captured", "front_on"}
+
+
+BEHIND = {"steps": [{"act": "release_front"}, {"act": "press", "button": "the pin hole", "times": 2}]}
+
+
+@pytest.mark.parametrize(
+    ("front", "procedures", "outcome"),
+    [
+        ("yes", {"join": BEHIND}, Outcome.FAILS),
+        ("not_stated", {"join": BEHIND}, Outcome.CANNOT_TELL),
+        ("no", {"join": BEHIND}, None),
+        ("yes", {"removal_before_join": "always", "remove": BEHIND}, Outcome.FAILS),
+        ("yes", {"removal_before_join": "always", "remove": BEHIND, "reset": STEPS}, None),
+        ("yes", {"removal_before_join": "when_used", "remove": BEHIND}, None),
+    ],
+)
+def test_a_gesture_under_power_behind_the_front_is_found_with_its_remedy(
+    front: str, procedures: dict[str, Any], outcome: Outcome | None
+) -> None:
+    found = faults(two(a_model(name="newt", live_parts_front_off=front, **procedures)))
+    assert [(f.rule, f.place, f.outcome) for f in found] == ([("front_on", "B2", outcome)] if outcome else [])
+    for f in found:
+        assert f.severity is Severity.ADVICE
+        assert "join it before fitting, on a bench" in f.remedy
+        assert [look.field for look in f.looks] in ([], ["models.brindle-newt@1.live_parts_front_off"])
 
 
 def test_a_battery_button_is_not_asked_for_its_circuit() -> None:
@@ -214,6 +239,7 @@ def test_a_luminaire_point_without_a_circuit_is_asked_for_it() -> None:
         ("devices", "D2", "model"),
         ("devices", "D2", "code_ref"),
         ("models", "brindle-coot@1", "repeats"),
+        ("models", "brindle-coot@1", "live_parts_front_off"),
         ("models", "brindle-coot@1", "removal_before_join"),
         ("models", "brindle-coot@1", "reset"),
         ("models", "brindle-coot@1", "code_printed_at"),
@@ -224,8 +250,9 @@ def test_blanking_a_field_turns_no_other_answer_into_a_pass(
     path: tuple[str, ...], margin_db: float | None
 ) -> None:
     coded = a_model(
-        name="coot", code="zwave_dsk", code_printed_at="inside", removal_before_join="always", reset=STEPS
-    )
+        name="coot", code="zwave_dsk", code_printed_at="inside", removal_before_join="always", reset=STEPS,
+        join=BEHIND, live_parts_front_off="no",
+    )  # fmt: skip
     heard = {"N1": links(["D1", "D2"], {(CONTROLLER, "D1"): 20.0, ("D1", "D2"): margin_db})}
     whole = two(coded, code_ref="K07")
     plain = whole.house.model_dump(mode="json", exclude_none=True)

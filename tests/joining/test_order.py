@@ -2,7 +2,10 @@
 
 import json
 
+import pytest
+
 from secondfix.assumptions import default_assumptions
+from secondfix.catalogue import Model
 from secondfix.house import Schedule
 from secondfix.joining import CONTROLLER, Links, Mark, StepKind, Walk, walk, walk_as_json
 from tests.joining.houses import (
@@ -71,8 +74,9 @@ def test_circuits_that_meet_in_a_box_are_isolated_together() -> None:
     )
     found = walked(house, {"N1": all_heard(["D1", "D2", "D3"])})
     assert sorted(s.circuits for s in found.stages) == [("C1", "C2"), ("C3",)]
-    assert found.isolations == found.least_isolations == 2
-    assert "together" in next(s.words for s in found.steps if s.circuits == ("C1", "C2"))
+    assert found.isolations == 2
+    words = next(s.words for s in found.steps if s.circuits == ("C1", "C2"))
+    assert "circuits C1 (Ring C1) and C2 (Ring C2) together (C1 and C2 meet at B1)" in words
 
 
 def test_a_borrowed_neutral_counts_as_a_circuit_of_the_box() -> None:
@@ -116,26 +120,96 @@ def test_a_join_that_needs_no_open_front_comes_later_without_another_isolation()
     assert found.isolations == 2
 
 
-def test_a_join_behind_a_closed_front_forces_another_isolation() -> None:
+def test_a_gesture_with_the_front_off_is_made_on_a_bench_before_anything_is_isolated() -> None:
     parts, heard = two_that_need_each_other(BACK.key)
     found = walked(a_house([BACK], **parts), heard)
-    assert joined_order(found) == ["D3", "D1", "D2", "D4"]
-    assert (found.isolations, found.least_isolations) == (4, 2)
-    assert [s.again for s in found.stages] == [False, False, True, True]
-    assert [s.places for s in found.stages] == [("B2", "B3"), ("B1", "B4"), ("B2",), ("B4",)]
-    assert sum("front is still off" in s.words for s in found.steps) == 4
+    joins = found.joins()
+    assert [(s.number, s.stage, s.parent, s.marks) for s in joins] == [
+        (n, 0, CONTROLLER, (Mark.BENCH,)) for n in (1, 2, 3, 4)
+    ]
+    assert all("Not in its wall box by this sheet" in s.words for s in joins)
+    assert [(s.number, s.circuits, s.places) for s in found.stages] == [
+        (0, (), ()),
+        (1, ("C2",), ("B2", "B3")),
+        (2, ("C1",), ("B1", "B4")),
+    ]
+    assert found.isolations == 2
 
 
-def test_no_live_parts_behind_the_front_means_no_further_isolation() -> None:
+def test_what_was_joined_on_a_bench_is_heard_in_its_place_once_its_parent_stands() -> None:
+    parts, heard = two_that_need_each_other(BACK.key)
+    found = walked(a_house([BACK], **parts), heard)
+    tests = [s for s in found.steps if s.kind is StepKind.FUNCTION_TEST]
+    assert [(s.device, s.parent, s.links) for s in tests] == [
+        ("D3", CONTROLLER, 1), ("D1", "D3", 2), ("D2", "D1", 3), ("D4", "D2", 4)
+    ]  # fmt: skip
+    assert tests[1].words.startswith("D1 was included on the bench: see that it is heard at B1, through D3.")
+
+
+@pytest.mark.parametrize("kind", [with_front_off(), with_front_off(live_parts_front_off="not_stated"), RELAY])
+def test_no_step_of_a_walk_leaves_a_front_off_under_power(kind: Model) -> None:
+    parts, heard = two_that_need_each_other(kind.key)
+    found = walked(a_house([kind], **parts), heard)
+    energised = [s.words for s in found.steps if s.kind is StepKind.ENERGISE]
+    assert energised
+    assert all(words.startswith("See that every front is on.") for words in energised)
+    assert not any("front off" in s.words for s in found.steps if Mark.BENCH not in s.marks)
+
+
+def test_a_front_with_nothing_live_behind_it_is_joined_in_its_place() -> None:
     guarded = with_front_off(live_parts_front_off="no")
     parts, heard = two_that_need_each_other(guarded.key)
-    assert walked(a_house([guarded], **parts), heard).isolations == 2
+    found = walked(a_house([guarded], **parts), heard)
+    assert {s.marks for s in found.joins()} == {()}
+    assert {s.stage for s in found.joins()} == {1, 2}
 
 
-def test_live_parts_not_stated_count_as_live() -> None:
-    silent = with_front_off(live_parts_front_off="not_stated")
-    parts, heard = two_that_need_each_other(silent.key)
-    assert walked(a_house([silent], **parts), heard).isolations == 4
+def lamp_between(line: str, neutral: str, **more: object) -> Schedule:
+    """B1 and B2 with a device and C1 each; B3 without one, its lamp between two circuits."""
+    odd = a_box("R1", lines=[line])
+    odd["gangs"] = {"1": {"duty": "feeds", "load": "L1", "line": fact(line)}}
+    return a_house(
+        [RELAY],
+        boxes={"B1": a_box("R1", lines=["C1"]), "B2": a_box("R1", lines=["C1"]), "B3": odd},
+        circuits={c: {"name": f"Ring {c}"} for c in ("C1", "C2", "C3")} | more,
+        loads={"L1": {"name": "Lamp", "room": "R1", "neutral": fact(neutral)}},
+        devices=in_boxes(RELAY.key, "B1", "B2"),
+    )
+
+
+def test_a_neutral_shared_in_a_box_that_nobody_opens_still_binds_the_circuits() -> None:
+    found = walked(lamp_between("C2", "C1"), {"N1": all_heard(["D1", "D2"])})
+    (isolate,) = [s for s in found.steps if s.kind is StepKind.ISOLATE]
+    assert isolate.circuits == ("C1", "C2")
+    assert "(C2 shares a neutral with C1 at B3.1)" in isolate.words
+
+
+def test_one_neutral_of_two_circuits_is_told_as_such() -> None:
+    multiwire = {"C1": {"name": "Left", "shares_neutral_with": fact(["C3"])}}
+    found = walked(lamp_between("C1", "C1", **multiwire), {"N1": all_heard(["D1", "D2"])})
+    (isolate,) = [s for s in found.steps if s.kind is StepKind.ISOLATE]
+    assert isolate.circuits == ("C1", "C3")
+    assert "(C1 and C3 have one neutral)" in isolate.words
+
+
+def test_circuits_that_share_nothing_are_not_bound() -> None:
+    found = walked(lamp_between("C2", "C2"), {"N1": all_heard(["D1", "D2"])})
+    assert [s.circuits for s in found.stages] == [("C1",)]
+
+
+def test_line_and_neutral_of_a_lamp_reach_the_place_where_it_hangs() -> None:
+    moth = zigbee_relay(name="moth", form="luminaire_module", mounts=0)
+    box = a_box("R1", lines=["C2"])
+    box["gangs"] = {"1": {"duty": "feeds", "load": "L1", "line": fact("C2")}}
+    house = a_house(
+        [moth],
+        boxes={"B1": box},
+        circuits={c: {"name": f"Ring {c}"} for c in ("C1", "C2", "C3")},
+        places={"P1": {"kind": "light_point", "name": "Rose", "room": "R1", "circuit": fact("C1")}},
+        loads={"L1": {"name": "Lamp", "room": "R1", "place": "P1", "neutral": fact("C3")}},
+        devices={"D1": {"model": moth.key, "network": "N2", "place": "P1"}},
+    )
+    assert walked(house, {"N2": all_heard(["D1"])}).stages[0].circuits == ("C1", "C2", "C3")
 
 
 def mixed() -> Schedule:
@@ -269,6 +343,27 @@ def test_a_device_on_no_network_stands_in_the_order_and_says_so() -> None:
     assert (step.parent, step.marks) == (None, (Mark.NETWORK_NOT_STATED,))
 
 
+def two_ways(straight_db: float | None) -> str:
+    """D2 hears D1 well, and its controller by as much as is said."""
+    house = a_house(
+        [RELAY],
+        boxes={f"B{n}": a_box("R1", lines=["C1"]) for n in (1, 2)},
+        devices=in_boxes(RELAY.key, "B1", "B2"),
+    )
+    heard = {(CONTROLLER, "D1"): 30.0, ("D1", "D2"): 25.0, (CONTROLLER, "D2"): straight_db}
+    return walked(house, {"N1": links(["D1", "D2"], heard)}).joins()[-1].words
+
+
+def test_the_controller_is_preferred_to_a_stronger_repeater_while_it_is_a_good_parent() -> None:
+    assert two_ways(10.0) == "Include D2 through the controller (in reserve: D1)."
+
+
+def test_a_straight_link_too_thin_to_join_by_is_told_beside_the_repeater() -> None:
+    thin = "It is the best link now: straight to the controller less is in reserve than joining asks for"
+    assert two_ways(9.9).startswith(f"Include D2 through D1. {thin}")
+    assert two_ways(-0.1) == two_ways(None) == "Include D2 through D1."
+
+
 def test_the_stronger_parent_is_chosen_and_the_next_kept_in_reserve() -> None:
     house = a_house(
         [RELAY],
@@ -336,8 +431,36 @@ def test_the_answer_as_json_is_plain_and_complete() -> None:
         "number", "stage", "kind", "place", "device", "circuits", "words", "parent", "spare", "links",
         "margin_db", "marks",
     }  # fmt: skip
-    assert plain["stages"] == [{"number": 1, "circuits": ["C1"], "places": ["B1"], "again": False}]
+    assert plain["stages"] == [{"number": 1, "circuits": ["C1"], "places": ["B1"]}]
     assert plain["isolations"] == 1
+
+
+def test_the_function_test_speaks_of_what_the_device_has() -> None:
+    stilt, tick = plug_in(), battery_button()
+    fed = a_box("R1", lines=["C1"])
+    fed["gangs"] = {
+        "1": {"duty": "feeds", "load": "L1", "line": fact("C1")},
+        "2": {"duty": "scene_only"},
+    }
+    house = a_house(
+        [RELAY, stilt, tick],
+        boxes={"B1": fed},
+        loads={"L1": {"name": "Lamp", "room": "R1"}},
+        places={
+            "P1": {"kind": "socket", "name": "Socket", "room": "R1"},
+            "P2": {"kind": "surface", "name": "Shelf", "room": "R1"},
+        },
+        devices={
+            "D1": {"model": RELAY.key, "network": "N1", "box": "B1", "mounts": ["1"], "gangs": ["1", "2"]},
+            "D2": {"model": stilt.key, "network": "N2", "place": "P1"},
+            "D3": {"model": tick.key, "network": "N2", "place": "P2"},
+        },
+    )
+    found = walked(house, {"N1": all_heard(["D1"]), "N2": all_heard(["D2", "D3"])})
+    said = {s.device: s.words for s in found.steps if s.kind is StepKind.FUNCTION_TEST}
+    assert said["D1"].endswith("and nothing else; of a gang without a load, that its entry answers.")
+    assert said["D2"] == "Function test of D2: see that it answers in the network."
+    assert said["D3"] == "Function test of D3: press each button and see that its entry answers."
 
 
 def test_a_house_without_devices_has_an_empty_walk() -> None:

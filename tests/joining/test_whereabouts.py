@@ -3,8 +3,12 @@
 from typing import Any
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
+from secondfix.house import FAR_MM, Position, faces_of, nearest_face
 from secondfix.joining.whereabouts import whereabouts
+from secondfix.papers.drawing.unfold import nearest_side, sides_of
 from tests.joining.houses import a_box, a_house
 
 
@@ -26,11 +30,11 @@ def hall(x_mm: int, y_mm: int, *, outline: bool = True, **parts: Any) -> str:
 
 def test_a_plate_past_the_door_is_left_of_it_for_who_faces_the_wall() -> None:
     # Facing along +x, +y is on the left hand.
-    assert hall(3950, 2200) == "1.05 m up, on wall W1, 0.4 m left of door D2"
+    assert hall(3950, 2200) == "1.05 m up, on the east wall, 0.4 m left of door D2"
 
 
 def test_a_plate_before_the_door_is_right_of_it() -> None:
-    assert hall(3950, 700) == "1.05 m up, on wall W1, 0.3 m right of door D2"
+    assert hall(3950, 700) == "1.05 m up, on the east wall, 0.3 m right of door D2"
 
 
 def test_without_an_outline_no_side_is_claimed() -> None:
@@ -58,3 +62,36 @@ def test_a_place_without_a_position_says_so(known: bool) -> None:
     house = a_house(places={"P1": place})
     said = whereabouts(house.house, "P1")
     assert said == ("0.90 m up" if known else "position not known: look for it in the room")
+
+
+def test_in_a_corner_it_names_the_wall_that_the_elevation_draws() -> None:
+    corner = Position(x_mm=3900, y_mm=50, height_mm=1050)  # as near to the south wall as to the east one
+    sides = sides_of([(0, 0), (3950, 0), (3950, 3000), (0, 3000)])
+    drawn = sides[nearest_side(sides, corner)[0]].name
+    assert drawn == "East wall"
+    assert hall(3900, 50).startswith(f"1.05 m up, on the {drawn.lower()}, ")
+
+
+@given(
+    st.lists(st.tuples(st.integers(0, 4), st.integers(0, 4)), min_size=3, max_size=6, unique=True),
+    st.integers(0, 4000),
+    st.integers(0, 4000),
+)
+def test_faces_are_those_that_elevations_draw(corners: list[tuple[int, int]], x: int, y: int) -> None:
+    outline = [(1000 * a, 1000 * b) for a, b in corners]
+    faces, sides = faces_of(outline), sides_of(outline)
+    assert [(f.name, f.left_mm, f.right_mm) for f in faces] == [
+        (s.name, s.left_mm, s.right_mm) for s in sides
+    ]
+    if faces:
+        spot = Position(x_mm=x, y_mm=y, height_mm=1000)
+        assert nearest_face(faces, spot) == nearest_side(sides, spot)
+
+
+def test_a_plate_far_from_the_wall_of_its_elevation_is_not_said_to_be_on_it() -> None:
+    assert "wall" in hall(3950 - FAR_MM, 1500)
+    assert "wall" not in hall(3950 - FAR_MM - 1, 1500)
+
+
+def test_a_plate_in_the_middle_of_a_wall_without_openings_has_its_wall_alone() -> None:
+    assert hall(2000, 2990) == "1.05 m up, on the north wall"

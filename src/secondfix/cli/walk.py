@@ -8,6 +8,7 @@ from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, 
 from secondfix.cli.page import counted, para
 from secondfix.findings import exit_code
 from secondfix.house import House
+from secondfix.joining import stage_words
 
 app = verb_app()
 
@@ -24,21 +25,29 @@ def run(house_file: HouseFile, firm_folder: FirmFolder = None, as_json: AsJson =
     leave(exit_code(walked.findings))
 
 
+_PARENTS = (
+    "Each device joins through the nearest good parent that stands by then. By which way it talks in the end "
+    "it chooses itself; reach shows the likeliest."
+)
+
+
 def as_text(house: House, walked: Walked) -> str:
     """The walk as a page of text, a stage a block."""
     w = walked.walk
     head = (
-        f"{house.name}: {counted(len(w.joins()), 'device')} to join, {counted(w.isolations, 'isolation')} "
-        f"(at least {w.least_isolations}), about {w.walked_mm / 1000:.0f} m to walk"
+        f"{house.name}: {counted(len(w.joins()), 'device')} to join, {counted(w.isolations, 'isolation')}, "
+        f"about {w.walked_mm / 1000:.0f} m to walk"
         f"{'' if w.exact else ', perhaps not the shortest way'}"
     )
     parts = [para(head)]
     for stage, steps in groupby(w.steps, key=lambda s: s.stage):
-        lines = [f"Stage {stage}" if stage else "Before any isolation"]
+        lines = [stage_words(stage)]
         for step in steps:
             marks = f" ({', '.join(m.value for m in step.marks)})" if step.marks else ""
             lines.append(para(f"{step.number:>3}. {step.words}{marks}", indent=2, hang=5))
         parts.append("\n".join(lines))
+    if w.steps:
+        parts.append(para(_PARENTS))
     if w.unplaced:
         parts.append(para(f"Position not known, so the way is guessed: {', '.join(w.unplaced)}."))
     return "\n\n".join(parts + findings_text(walked.findings))

@@ -20,7 +20,7 @@ from secondfix.cli.paper_options import (
     write_file,
 )
 from secondfix.house import Fault
-from secondfix.joining import GENERAL, ISOLATION, EntryRow, Worksheet
+from secondfix.joining import GENERAL, ISOLATION, CodeLine, EntryRow, Worksheet, stage_words
 
 app = verb_app()
 
@@ -65,17 +65,17 @@ def _before() -> str:
 
 
 def as_text(w: Worksheet) -> str:
-    """One worksheet as a page of text."""
-    warned = (w.isolate, *(c.words for c in w.cautions))
-    done = (*w.removal, *w.window, *w.procedure)
-    told = (w.through, w.time, w.entries_words, *w.tell_apart)
+    """One worksheet as a page of text: what comes first, a reset and the join apart, each counted from 1."""
+    warned = (w.isolate, *(c.words for c in w.cautions), *(f"{_capital(m.value)}." for m in w.marks))
+    told = (w.entries_words, *w.tell_apart)
     after = (w.power_loss, *w.time_limits, *(f"test: {t.press} {t.answer}" for t in w.tests))
     lines = [
         f"{w.number}. {w.place_title}: {w.device_title}",
-        para(w.where, indent=3),
+        para(f"{stage_words(w.stage)}. {_capital(w.where)}.", indent=3),
         *_lines([f"▲ {text}" for text in warned if text]),
-        *_lines([w.code.words] if w.code else []),
-        *(para(f"{n:>2}. {words}", indent=3, hang=4) for n, words in enumerate(done, 1)),
+        *_lines([_code(w.code)] if w.code else []),
+        *_removal(w.removal),
+        *_block("Join", (*w.window, w.through, w.time), w.procedure),
         *_lines(told),
         *_lines([_entry(e) for e in w.entries], indent=5),
         *_lines(after),
@@ -86,6 +86,37 @@ def as_text(w: Worksheet) -> str:
             *_lines([f"- {t.seen}: {t.do}" for t in w.when_nothing], indent=5),
         ]
     return "\n".join(lines)
+
+
+def _removal(sentences: tuple[str, ...]) -> list[str]:
+    """When it is asked for and its steps; a sentence that ends in a colon begins a block of its own."""
+    if not sentences:
+        return []
+    title, steps = f"First. {sentences[0]}", list[str]()
+    lines: list[str] = []
+    for words in sentences[1:]:
+        if words.endswith(":"):
+            lines += _block(title, (), steps)
+            title, steps = words.removesuffix(":"), []
+        else:
+            steps.append(words)
+    return [*lines, *_block(title, (), steps)]
+
+
+def _block(title: str, told: Iterable[str], steps: Iterable[str]) -> list[str]:
+    head = " ".join((title if title.endswith(".") else f"{title}:", *told))
+    return [
+        para(head, indent=3, hang=2),
+        *(para(f"{n:>2}. {words}", indent=5, hang=4) for n, words in enumerate(steps, 1)),
+    ]
+
+
+def _code(code: CodeLine) -> str:
+    return f"{code.words} Printed: {code.printed_at}."
+
+
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]
 
 
 def _lines(texts: Iterable[str], *, indent: int = 3) -> list[str]:

@@ -5,6 +5,7 @@ from secondfix.house.building import Layer, Opening, Point, Position, Room, Stor
 from secondfix.house.canonical import as_canonical_json, json_schema
 from secondfix.house.devices import Device, Eui64, KeyRef, ModelKey, Network, OutsideUse
 from secondfix.house.document import FORMAT, UUID7, House
+from secondfix.house.faces import FAR_MM, Face, Hole, faces_of, holes_of, nearest_face, opening_ends
 from secondfix.house.faults import Fault
 from secondfix.house.parts import GangId, Id, Name, Note, Part, Slot
 from secondfix.house.read import LARGEST_FILE_BYTES, MOST_FAULTS, read_house
@@ -16,6 +17,7 @@ from secondfix.house.wiring import ABSENT, EARTH, Box, Circuit, Duty, Fact, Gang
 __all__ = [
     "ABSENT",
     "EARTH",
+    "FAR_MM",
     "FORMAT",
     "LARGEST_FILE_BYTES",
     "MOST_FAULTS",
@@ -27,10 +29,12 @@ __all__ = [
     "Device",
     "Duty",
     "Eui64",
+    "Face",
     "Fact",
     "Fault",
     "Gang",
     "GangId",
+    "Hole",
     "House",
     "Id",
     "KeyRef",
@@ -61,7 +65,11 @@ __all__ = [
     "Wall",
     "as_canonical_json",
     "begin",
+    "faces_of",
+    "holes_of",
     "json_schema",
+    "nearest_face",
+    "opening_ends",
     "parse",
     "read_house",
     "schedule",

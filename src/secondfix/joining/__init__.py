@@ -3,10 +3,11 @@
 from secondfix.joining.cautions import GENERAL, ISOLATION, Caution, cautions_for
 from secondfix.joining.check import RULES, check
 from secondfix.joining.codes import Agreement, CodeReading, Kind, agree, read_code, shown
+from secondfix.joining.entry_rows import function_test_rows
 from secondfix.joining.links import CONTROLLER, Links, NetworkLinks, links_of
 from secondfix.joining.order import walk
 from secondfix.joining.sheets import worksheets
-from secondfix.joining.steps import Mark, StepKind, Walk, WalkStage, WalkStep, walk_as_json
+from secondfix.joining.steps import Mark, StepKind, Walk, WalkStage, WalkStep, stage_words, walk_as_json
 from secondfix.joining.when_nothing import WHEN_NOTHING, Try
 from secondfix.joining.worksheet import CodeLine, EntryRow, FunctionTestRow, Worksheet
 
@@ -37,9 +38,11 @@ __all__ = [
     "agree",
     "cautions_for",
     "check",
+    "function_test_rows",
     "links_of",
     "read_code",
     "shown",
+    "stage_words",
     "walk",
     "walk_as_json",
     "worksheets",

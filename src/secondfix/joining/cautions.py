@@ -8,9 +8,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from secondfix.catalogue import Form, Output, Stated
-from secondfix.house import EARTH, Box, House, Load, Schedule, settled
+from secondfix.house import EARTH, Box, Load, Schedule, settled
 from secondfix.joining.circuits import feed_of, is_wired
-from secondfix.joining.site import joined_with_front_off
+from secondfix.joining.fronts import joined_on_bench
 from secondfix.joining.wording import LIVE_UNTIL_PROVED, circuits_words
 from secondfix.terms import PURPOSES, PlateMaterial, Purpose, ShellMaterial, UnattendedOn
 
@@ -129,10 +129,11 @@ _LIVE_NOT_STATED = Caution(
     "Isolate, lock off, prove dead before the front comes off.",
     CP,
 )
-_FRONT_STAYS_OFF = Caution(
+_BENCH = Caution(
     "joined_front_off",
-    "Joining needs the front off while the circuit is on, and live parts can be touched. A licensed person "
-    "decides whether and how that is done; keep everybody else away, and put the front back at once.",
+    "Its gesture wants the front off and power on, and live parts can then be touched: not in the wall box. "
+    "Join it before fitting, on a bench, by a person authorised for live work under local code; keep "
+    "everybody else away.",
     CP,
 )
 _BATHROOM = Caution(
@@ -168,7 +169,7 @@ def _cautions(schedule: Schedule, device_id: str) -> Iterator[Caution]:
     wired = is_wired(schedule, device_id)
     if wired:
         yield from _of_front(schedule, device_id)
-        yield from _of_feed(house, place)
+        yield from _of_feed(schedule, place)
     box = house.boxes.get(place)
     if wired and box:
         yield from _of_box(box)
@@ -195,20 +196,20 @@ def _of_front(schedule: Schedule, device_id: str) -> Iterator[Caution]:
         yield _LIVE_NOT_STATED
     elif from_sheet.live_parts_front_off is Stated.YES:
         yield _LIVE
-    if from_sheet and joined_with_front_off(schedule, device_id):
-        yield _FRONT_STAYS_OFF
+    if joined_on_bench(from_sheet):
+        yield _BENCH
     if from_sheet and (from_sheet.form in _MODULES or from_sheet.output in _ELECTRONIC):
         yield next(c for c in ISOLATION if c.id == "stored_charge")
     if from_sheet and from_sheet.form is Form.BOARD_MODULE:
         yield _BOARD
 
 
-def _of_feed(house: House, place: str) -> Iterator[Caution]:
-    feed = feed_of(house, place)
+def _of_feed(schedule: Schedule, place: str) -> Iterator[Caution]:
+    feed = feed_of(schedule, place)
     if len(feed.circuits) > 1:
         yield Caution(
             "two_circuits",
-            f"More than one circuit is in this box: {circuits_words(house, feed.circuits)}. "
+            f"More than one circuit is in this box: {circuits_words(schedule.house, feed.circuits)}. "
             "Isolate all of them, and prove dead between them too.",
             "BS 7671 514.10.1 (from memory); NEC 404.8(B) (secondary)",
         )

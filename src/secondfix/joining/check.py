@@ -3,10 +3,11 @@
 from collections.abc import Iterator
 
 from secondfix.assumptions import Assumptions
-from secondfix.catalogue import CodeKind, Removal
+from secondfix.catalogue import CodeKind, Removal, Stated
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import Schedule
 from secondfix.joining.circuits import feed_of, is_wired, natural
+from secondfix.joining.fronts import joined_on_bench
 from secondfix.joining.links import Links
 from secondfix.joining.parents import Mesh, Standing, bits, mesh
 from secondfix.joining.sheets import CODE_WORDS
@@ -34,7 +35,12 @@ CODE = Rule(
     "Is the code of each device that carries one in the key ring before the device goes into the wall?",
     _CP,
 )
-RULES: tuple[Rule, ...] = (NO_PARENT, CIRCUIT_KNOWN, REMOVAL, CODE)
+FRONT_ON = Rule(
+    "front_on",
+    "Can each device be joined where it is fitted, its front on whenever there is power?",
+    f"{_CP}; whether live parts can be touched: the maker's data sheet",
+)
+RULES: tuple[Rule, ...] = (NO_PARENT, CIRCUIT_KNOWN, REMOVAL, CODE, FRONT_ON)
 
 
 def check(schedule: Schedule, links: Links, assumptions: Assumptions) -> list[Finding]:
@@ -122,7 +128,7 @@ def _none(webbed: Mesh, n: int, place: str, limit: str, *, too_deep: bool) -> Fi
 def _circuits(schedule: Schedule) -> Iterator[Finding]:
     wired = {schedule.place_of_device(d) for d in schedule.house.devices if is_wired(schedule, d)}
     for place in sorted(wired, key=natural):
-        feed = feed_of(schedule.house, place)
+        feed = feed_of(schedule, place)
         if not feed.open_ends:
             yield passes(CIRCUIT_KNOWN, place, value=", ".join(feed.circuits))
             continue
@@ -155,7 +161,7 @@ def _no_model(rule: Rule, schedule: Schedule, device_id: str) -> Finding:
 
 
 def _before(schedule: Schedule, device_id: str) -> tuple[Finding, ...]:
-    return _removal(schedule, device_id), _code(schedule, device_id)
+    return _removal(schedule, device_id), _code(schedule, device_id), _front(schedule, device_id)
 
 
 def _removal(schedule: Schedule, device_id: str) -> Finding:
@@ -212,5 +218,36 @@ def _code(schedule: Schedule, device_id: str) -> Finding:
         value="not captured",
         limit="in the key ring before fitting",
         remedy=f"capture it before fitting: {CODE_WORDS[model.code]}; printed {where}",
+        also=[device_id],
+    )
+
+
+def _front(schedule: Schedule, device_id: str) -> Finding:
+    model = schedule.model_of(device_id)
+    if model is None:
+        return _no_model(FRONT_ON, schedule, device_id)
+    place = schedule.place_of_device(device_id)
+    if not joined_on_bench(model):
+        return passes(FRONT_ON, place, value="its front stays on under power", also=[device_id])
+    remedy = (
+        "join it before fitting, on a bench, by a person authorised for live work under local code; or "
+        "choose a model that joins with its front on"
+    )
+    if model.live_parts_front_off is Stated.NOT_STATED:
+        words = "in the data sheet: can live parts be touched with the front off"
+        look = Look(place, f"models.{model.key}.live_parts_front_off", words)
+        says = f"Whether live parts can be touched while {device_id} is joined, its front off, is not stated."
+        return cannot_tell(
+            FRONT_ON, Severity.ADVICE, place, says, looks=[look], remedy=remedy, also=[device_id]
+        )
+    return fails(
+        FRONT_ON,
+        Severity.ADVICE,
+        place,
+        f"{device_id} is joined, or first removed, with its front off and power on, and live parts can then "
+        "be touched: not in its wall box.",
+        value="front off, power on",
+        limit="the front on whenever there is power",
+        remedy=remedy,
         also=[device_id],
     )

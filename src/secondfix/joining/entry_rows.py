@@ -2,8 +2,8 @@
 
 from collections.abc import Iterator
 
-from secondfix.catalogue import Model, WholeSwitches
-from secondfix.house import Channel, Duty, Schedule
+from secondfix.catalogue import Form, Model, WholeSwitches
+from secondfix.house import Channel, Duty, Schedule, Start
 from secondfix.joining.worksheet import EntryRow, FunctionTestRow
 from secondfix.naming import Entry, EntryKind, Names
 from secondfix.terms import PURPOSES, AllOff, Protocol, UnattendedOn
@@ -51,18 +51,19 @@ def tell_apart(schedule: Schedule, device_id: str, protocol: Protocol | None) ->
     """How to know which entry is which: by address or by pressing, never by their order."""
     address = schedule.house.devices[device_id].address
     model = schedule.model_of(device_id)
-    known = f"Its address is {_grouped(address)}." if address else "Write down its address as it appears."
+    known = f"its address is {_grouped(address)}" if address else "write down its address as it appears"
     if model is not None and model.entries == 1:
-        return (f"{known} Check the address before naming it: others may appear at the same time.",)
+        first = f"{known[0].upper()}{known[1:]}."
+        return (f"{first} Check the address before naming it: others may appear at the same time.",)
     by = {
         Protocol.ZWAVE: "the root device (0) is the whole device, end points 1 and up are the gangs",
         Protocol.ZIGBEE: "endpoints 1 and up are the gangs",
         Protocol.MATTER_THREAD: "endpoint 0 is the root node, endpoints 1 and up are the gangs",
     }
-    numbers = f" Within it: {by[protocol]}." if protocol else ""
+    numbers = f"; within it {by[protocol]}" if protocol else ""
     return (
-        f"{known}{numbers}",
-        "Or press one button and watch which entry changes; one after the other.",
+        f"Tell the entries apart by address: {known}{numbers}.",
+        "Or by pressing: press one button and watch which entry changes; one after the other.",
         "Never tell them apart by their order in the list.",
     )
 
@@ -74,7 +75,9 @@ def _grouped(address: str) -> str:
 def function_test_rows(schedule: Schedule, device_id: str) -> tuple[FunctionTestRow, ...]:
     """One row for each gang, and one for the whole-device entry where the model has it."""
     model = schedule.model_of(device_id)
-    rows = [_gang_row(schedule, c) for c in schedule.channels_of[device_id]]
+    buttons = model is not None and model.form is Form.BATTERY_BUTTON
+    word = "button" if buttons else "gang"
+    rows = [_gang_row(schedule, c, f"{word} {c.number}") for c in schedule.channels_of[device_id]]
     if not rows:
         return (
             FunctionTestRow("this device", "Ask it for its state.", "It answers, and its entry shows it."),
@@ -84,9 +87,8 @@ def function_test_rows(schedule: Schedule, device_id: str) -> tuple[FunctionTest
     return tuple(rows)
 
 
-def _gang_row(schedule: Schedule, channel: Channel) -> FunctionTestRow:
-    label = f"gang {channel.number}"
-    press = f"Press gang {channel.number}, twice."
+def _gang_row(schedule: Schedule, channel: Channel, label: str) -> FunctionTestRow:
+    press = f"Press {label}, twice."
     load = schedule.house.loads[channel.load_id] if channel.load_id else None
     if load:
         room = schedule.house.rooms[load.room].name
@@ -102,8 +104,21 @@ def _gang_row(schedule: Schedule, channel: Channel) -> FunctionTestRow:
         )
     if gang and gang.duty is Duty.CAPPED:
         return FunctionTestRow(label, press, "Nothing answers; its conductor is capped.")
-    started = ", ".join(_started(schedule, channel)) or "none is set yet"
-    return FunctionTestRow(label, press, f"No load of its own; the scenes it starts: {started}.")
+    return FunctionTestRow(label, f"Press {label}.", f"Its entry answers. {_scenes_words(schedule, channel)}")
+
+
+_PRESSES = {"once": "once", "twice": "twice", "three_times": "three times", "held": "held"}
+
+
+def _scenes_words(schedule: Schedule, channel: Channel) -> str:
+    """The scenes that this gang or button starts and by which press; never those of the whole device."""
+    started, perhaps = list(_started(schedule, channel)), list(_by_some_button(schedule, channel))
+    if started:
+        return f"No load of its own; the scenes it starts: {', '.join(started)}."
+    text = "No load of its own; nothing assigned that the book knows"
+    if perhaps:
+        text += f" (one of this device's buttons starts {', '.join(perhaps)}: which one is not stated)"
+    return f"{text}."
 
 
 def _at_end(schedule: Schedule, gang_id: str) -> str:
@@ -115,9 +130,24 @@ def _at_end(schedule: Schedule, gang_id: str) -> str:
 
 def _started(schedule: Schedule, channel: Channel) -> Iterator[str]:
     for scene in schedule.house.scenes.values():
-        by_gang = any(s.gang and channel.row and s.gang == channel.row.id for s in scene.starts)
-        if by_gang or any(s.device == channel.device_id for s in scene.starts):
+        for start in scene.starts:
+            by_gang = start.gang is not None and channel.row is not None and start.gang == channel.row.id
+            of_device = start.device == channel.device_id and _button(schedule, start) == channel.number
+            if by_gang or of_device:
+                yield f"{scene.name} ({_PRESSES[start.press]})" if start.press else scene.name
+
+
+def _by_some_button(schedule: Schedule, channel: Channel) -> Iterator[str]:
+    for scene in schedule.house.scenes.values():
+        if any(s.device == channel.device_id and _button(schedule, s) is None for s in scene.starts):
             yield scene.name
+
+
+def _button(schedule: Schedule, start: Start) -> int | None:
+    """The button a start names; the only one of a device that has no other; else None."""
+    if start.button is None and start.device and len(schedule.channels_of[start.device]) == 1:
+        return 1
+    return start.button
 
 
 def _whole_row(schedule: Schedule, device_id: str, switches: WholeSwitches) -> FunctionTestRow:

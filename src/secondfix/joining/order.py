@@ -16,11 +16,14 @@ def walk(schedule: Schedule, links: Links, assumptions: Assumptions) -> Walk:
 
     A good parent is the controller or a powered, repeating, joined device over a link of at least
     ``parent_margin_db`` after spread; Z-Wave goes through at most 4 repeaters, Zigbee 15 deep
-    (secondary). Circuits that meet in one box are isolated together; a stage isolates one such
-    group, fits all of it, energises it, and joins what then has a parent. Fewest isolations come
-    first, then the shortest way. Battery devices come last: by then every repeater stands (common
-    practice, no source). A circuit that is not isolated counts as on. Devices over links nobody
-    knows, and those with no good parent at all, stand in the order too, marked.
+    (secondary). Circuits that meet in one box, or share a
+    neutral anywhere, are isolated together; a stage isolates one such
+    group, fits all of it, energises it, and joins what then has a parent. Each group is isolated
+    once; the shortest way comes first. A device whose gesture wants its front off and power on, where
+    live parts can then be touched, is joined on a bench before anything is isolated, and tested in its
+    place. Battery devices come last: by then every repeater stands (common practice, no source). A
+    circuit that is not isolated counts as on. Devices over links nobody knows, and those with no good
+    parent at all, stand in the order too, marked.
     """
     webbed = mesh(schedule, links, assumptions)
     grouped = groups_of(schedule, webbed.ids)
@@ -28,7 +31,7 @@ def walk(schedule: Schedule, links: Links, assumptions: Assumptions) -> Walk:
     found = route(site)
     steps, stages = narrate(schedule, site, grouped, found.rounds)
     isolations = sum(1 for r in found.rounds if r.group is not None)
-    return Walk(steps, stages, isolations, len(grouped), found.walked_mm, found.exact, _unplaced(schedule))
+    return Walk(steps, stages, isolations, found.walked_mm, found.exact, _unplaced(schedule))
 
 
 def _unplaced(schedule: Schedule) -> tuple[str, ...]:

@@ -1,29 +1,55 @@
-"""Procedures in sentences: what hands and eyes do, from a model's steps."""
+"""Procedures in sentences: what hands and eyes do, from a model's steps.
+
+A maker's indicator is printed as written, after *Watch for:*. No sentence lets a front come off in a
+wall box while power is on and live parts can be touched: first isolate, or else go to the bench.
+"""
+
+from collections.abc import Iterator
 
 from secondfix.catalogue import Act, Procedure, Step
+from secondfix.joining.fronts import Body, Fed, wants_bench
 
-_PLAIN: dict[Act, str] = {
-    Act.RELEASE_FRONT: "Release the front",
-    Act.REFIT_FRONT: "Fit the front again",
-    Act.POWER_ON: "See that the circuit is on",
-    Act.POWER_OFF: "Switch the circuit off at the board",
+BENCH = (
+    "Not where it is fitted: on a bench, before fitting, by a person authorised for live work under local "
+    "code, from a lead with a switch and protection of its own. If it is fitted already: isolate, lock off, "
+    "prove dead, and take it out first."
+)
+_FRONT = {Act.RELEASE_FRONT: "Release the front.", Act.REFIT_FRONT: "Fit the front again."}
+_ON: dict[Fed, str] = {
+    Fed.CIRCUIT: "See that the circuit is on.",
+    Fed.SOCKET: "Plug it in.",
+    Fed.BATTERY: "Put the battery in.",
+}
+_OFF: dict[Fed, str] = {
+    Fed.CIRCUIT: "Switch the circuit off at the board.",
+    Fed.SOCKET: "Pull it out of its socket.",
+    Fed.BATTERY: "Take the battery out.",
+}
+_AGAIN: dict[Fed, str] = {
+    Fed.CIRCUIT: "Switch the circuit on again at the board.",
+    Fed.SOCKET: "Plug it in again.",
+    Fed.BATTERY: "Put the battery in again.",
+}
+_DEAD_FIRST: dict[Fed, str] = {
+    Fed.CIRCUIT: "Isolate, lock off and prove dead; only then release the front.",
+    Fed.SOCKET: "Pull it out of its socket; only then release the front.",
+}
+_POWER_AFTER: dict[Fed, str] = {
+    Fed.CIRCUIT: "Fit the front again; only then energise the circuit.",
+    Fed.SOCKET: "Fit the front again; only then plug it in.",
 }
 
 
-def procedure_sentences(procedure: Procedure) -> tuple[str, ...]:
+def procedure_sentences(procedure: Procedure, body: Body, *, bench: bool = False) -> tuple[str, ...]:
     """Each step as one sentence, then the maker's note where there is one.
 
-    ``Press the hidden button behind the front 3 times within 1.5 s.`` ``Hold any button for 10 s until
-    the lamp blinks green twice.``
+    ``Press 3 times within 1.5 s: the hidden button.`` ``Hold for 10 s: any button. Watch for: blinks
+    green twice.`` On the bench, by ``bench`` or because the gesture wants it, the first sentence says so.
     """
-    sentences: list[str] = []
-    was_off = False
-    for step in procedure.steps:
-        back_on = step.act is Act.POWER_ON and was_off
-        sentences.append("Switch the circuit on again at the board." if back_on else _sentence(step))
-        was_off = step.act is Act.POWER_OFF or (was_off and step.act is not Act.POWER_ON)
+    on_bench = bench or wants_bench(body, procedure)
+    told = tuple(_on_bench(procedure) if on_bench else _in_place(procedure, body))
     note = procedure.note.strip()
-    return (*sentences, note) if note else tuple(sentences)
+    return (*told, note) if note else told
 
 
 def seconds_words(milliseconds: int) -> str:
@@ -31,26 +57,79 @@ def seconds_words(milliseconds: int) -> str:
     return f"{milliseconds / 1000:g} s"
 
 
+def _in_place(procedure: Procedure, body: Body) -> Iterator[str]:
+    power, was_off, open_ = True, False, False
+    for step in procedure.steps:
+        if step.act is Act.RELEASE_FRONT:
+            open_ = True
+            yield _then(_DEAD_FIRST[body.fed] if body.live else _FRONT[step.act], step)
+        elif step.act is Act.REFIT_FRONT:
+            open_ = False
+            yield _then(_POWER_AFTER[body.fed] if body.live and power else _FRONT[step.act], step)
+        elif step.act is Act.POWER_OFF:
+            power, was_off = False, True
+            yield _then(_OFF[body.fed], step)
+        elif step.act is Act.POWER_ON:
+            power = True
+            yield _then(_AGAIN[body.fed] if was_off else _ON[body.fed], step)
+        else:
+            yield _sentence(step)
+    if open_ and body.live:
+        yield "Fit the front again before power returns."
+
+
+def _on_bench(procedure: Procedure) -> Iterator[str]:
+    """The lead is dead whenever the front comes off or goes on."""
+    yield BENCH
+    lead, wanted, open_ = False, True, False
+    for step in procedure.steps:
+        if step.act in _FRONT or step.act is Act.POWER_OFF:
+            if lead:
+                yield "Switch the bench lead off."
+            lead = False
+            if step.act in _FRONT:
+                open_ = step.act is Act.RELEASE_FRONT
+                yield _then(_FRONT[step.act], step)
+            else:
+                wanted = False
+                yield from _watch(step)
+            continue
+        wanted = wanted or step.act is Act.POWER_ON
+        if step.act is Act.POWER_ON and not step.indicator:
+            continue  # the lead is switched on for the first step that needs it
+        if wanted and not lead:
+            lead = True
+            mind = "; touch nothing but what the next step names" if open_ else ""
+            yield f"Switch the bench lead on{mind}."
+        yield from (_watch(step) if step.act is Act.POWER_ON else (_sentence(step),))
+    if lead:
+        yield "Switch the bench lead off."
+    if open_:
+        yield "Fit the front again before it goes to its place."
+
+
 def _sentence(step: Step) -> str:
     if step.act is Act.PRESS:
-        return f"{_press(step)}{_lamp(step, '; the lamp then')}."
+        return _then(f"Press {_times(step)}: {step.button}.", step)
     if step.act is Act.HOLD:
-        return f"Hold {step.button} for {seconds_words(step.hold_ms or 0)}{_lamp(step, ' until the lamp')}."
+        return _then(f"Hold for {seconds_words(step.hold_ms or 0)}: {step.button}.", step)
     if step.act is Act.PRESS_THEN_HOLD:
-        held = f", then hold it for {seconds_words(step.hold_ms or 0)}"
-        return f"{_press(step)}{held}{_lamp(step, ' until the lamp')}."
-    if step.act is Act.WATCH:
-        return f"Watch: the lamp {step.indicator}."
+        held = f"then hold for {seconds_words(step.hold_ms or 0)}"
+        return _then(f"Press {_times(step)}, {held}: {step.button}.", step)
     if step.act is Act.WAIT:
-        return f"Wait {seconds_words(step.wait_ms or 0)}{_lamp(step, ' until the lamp')}."
-    return f"{_PLAIN[step.act]}{_lamp(step, '; the lamp then')}."
+        return _then(f"Wait {seconds_words(step.wait_ms or 0)}.", step)
+    return " ".join(_watch(step))
 
 
-def _press(step: Step) -> str:
+def _times(step: Step) -> str:
     times = "once" if step.times == 1 else f"{step.times} times"
-    within = f" within {seconds_words(step.within_ms)}" if step.within_ms else ""
-    return f"Press {step.button} {times}{within}"
+    return f"{times} within {seconds_words(step.within_ms)}" if step.within_ms else times
 
 
-def _lamp(step: Step, lead: str) -> str:
-    return f"{lead} {step.indicator}" if step.indicator else ""
+def _then(words: str, step: Step) -> str:
+    return " ".join((words, *_watch(step)))
+
+
+def _watch(step: Step) -> tuple[str, ...]:
+    """The indicator in the maker's own words: some begin with what is seen, some with who shows it."""
+    return (f"Watch for: {step.indicator.rstrip('.')}.",) if step.indicator else ()

@@ -1,19 +1,24 @@
 """One worksheet for each device, in walk order."""
 
+from dataclasses import dataclass
+
 from secondfix.catalogue import CodeKind, Model, Removal
 from secondfix.house import Schedule
 from secondfix.joining.cautions import cautions_for
-from secondfix.joining.circuits import feed_of, is_wired
+from secondfix.joining.circuits import Group, is_wired
 from secondfix.joining.entry_rows import entries_words, entry_rows, function_test_rows, tell_apart
+from secondfix.joining.fronts import body_of, joined_on_bench
 from secondfix.joining.links import CONTROLLER
 from secondfix.joining.sentences import procedure_sentences, seconds_words
 from secondfix.joining.settings import power_loss_words, time_limit_words
+from secondfix.joining.site import groups_of
 from secondfix.joining.steps import Mark, StepKind, Walk, WalkStep
 from secondfix.joining.when_nothing import WHEN_NOTHING
 from secondfix.joining.whereabouts import whereabouts
 from secondfix.joining.wording import (
     device_title,
     isolate_words,
+    named,
     place_title,
     protocol_of,
     protocol_words,
@@ -37,30 +42,44 @@ WINDOW_NOTES: dict[Protocol, str] = {
 }
 
 
+@dataclass(frozen=True, slots=True)
+class _Turn:
+    """One device's steps in the walk: where it is fitted, joined, and heard in its place."""
+
+    fit: WalkStep
+    join: WalkStep
+    seat: WalkStep
+
+    @property
+    def marks(self) -> tuple[Mark, ...]:
+        """What is not as it should be, each once."""
+        return tuple(dict.fromkeys((*self.fit.marks, *self.join.marks, *self.seat.marks)))
+
+
 def worksheets(schedule: Schedule, walk: Walk, names: Names) -> tuple[Worksheet, ...]:
     """A worksheet for each join step of the walk, in its order.
 
     What the model does not state is said to be not stated, never left out. Holds the key ring's
     reference of a code, never the code itself.
     """
-    marks: dict[str, list[Mark]] = {}
-    for step in walk.steps:
-        if step.device and step.kind is StepKind.FIT:
-            marks.setdefault(step.device, []).extend(step.marks)
-    return tuple(
-        _worksheet(schedule, names, number, step, tuple(marks.get(step.device or "", ())))
-        for number, step in enumerate(walk.joins(), 1)
-    )
+    by_kind = {(step.kind, step.device): step for step in walk.steps}
+    grouped = groups_of(schedule, tuple(schedule.house.devices))
+    group_at = {place: group for group in grouped for place in group.places}
+    sheets = []
+    for number, join in enumerate(walk.joins(), 1):
+        test = by_kind[StepKind.FUNCTION_TEST, join.device]
+        seat = test if Mark.BENCH in join.marks else join
+        turn = _Turn(by_kind[StepKind.FIT, join.device], join, seat)
+        sheets.append(_worksheet(schedule, names, number, turn, group_at.get(join.place)))
+    return tuple(sheets)
 
 
-def _worksheet(
-    schedule: Schedule, names: Names, number: int, step: WalkStep, marks: tuple[Mark, ...]
-) -> Worksheet:
+def _worksheet(schedule: Schedule, names: Names, number: int, turn: _Turn, group: Group | None) -> Worksheet:
+    step = turn.join
     device_id = step.device or ""
     model = schedule.model_of(device_id)
     protocol = protocol_of(schedule, device_id)
-    wired = is_wired(schedule, device_id)
-    circuits = feed_of(schedule.house, step.place).circuits if wired else ()
+    opened = group if group and is_wired(schedule, device_id) else None
     return Worksheet(
         number=number,
         stage=step.stage,
@@ -69,14 +88,14 @@ def _worksheet(
         place=step.place,
         place_title=place_title(schedule.house, step.place),
         where=whereabouts(schedule.house, step.place),
-        circuits=circuits,
-        isolate=isolate_words(schedule.house, circuits, (step.place,), again=False) if wired else "",
+        circuits=opened.circuits if opened else (),
+        isolate=_isolate(schedule, turn, opened) if opened else "",
         cautions=cautions_for(schedule, device_id),
         code=code_line(schedule, device_id),
         removal=removal_sentences(model, protocol),
         window=_window(protocol),
         procedure=_procedure(model),
-        through=_through(schedule, step),
+        through=_through(schedule, turn),
         time=_time(model, step),
         entries_expected=model.entries if model else None,
         entries_words=entries_words(model),
@@ -86,14 +105,21 @@ def _worksheet(
         time_limits=time_limit_words(schedule, device_id),
         when_nothing=WHEN_NOTHING[protocol] if protocol else (),
         tests=function_test_rows(schedule, device_id),
-        marks=(*marks, *step.marks),
+        marks=turn.marks,
     )
+
+
+def _isolate(schedule: Schedule, turn: _Turn, group: Group) -> str:
+    """The whole group of the stage in which it is fitted, for a joint in one box serves others too."""
+    words = isolate_words(schedule.house, group, (turn.fit.place,))
+    other = turn.fit.stage != turn.join.stage
+    return f"{words} It is fitted in stage {turn.fit.stage}." if other else words
 
 
 def _procedure(model: Model | None) -> tuple[str, ...]:
     if model is None or model.join is None:
         return ("Not known: the model is not known.",)
-    return procedure_sentences(model.join)
+    return procedure_sentences(model.join, body_of(model), bench=joined_on_bench(model))
 
 
 def code_line(schedule: Schedule, device_id: str) -> CodeLine | None:
@@ -109,20 +135,24 @@ def code_line(schedule: Schedule, device_id: str) -> CodeLine | None:
 
 
 def removal_sentences(model: Model | None, protocol: Protocol | None) -> tuple[str, ...]:
-    """What comes before joining: removal, always, where it was used, or where it is not stated."""
+    """What comes before joining: removal, always, where it was used, or where it is not stated.
+
+    First when it is asked for; then the steps; then, where there is one, a lead for the reset and its steps.
+    """
     if model is None or model.removal_before_join is Removal.NEVER:
         return ()
     word = PROTOCOLS[protocol].remove if protocol else "remove"
-    how = procedure_sentences(model.remove) if model.remove else ()
+    body, bench = body_of(model), joined_on_bench(model)
+    how = procedure_sentences(model.remove, body, bench=bench) if model.remove else ()
     how = how or ("How to remove it is not stated.",)
     if model.reset:
-        how = (*how, "Or reset it:", *procedure_sentences(model.reset))
+        how = (*how, "Or reset it:", *procedure_sentences(model.reset, body, bench=bench))
     lead = {
-        Removal.ALWAYS: f"Even when new, remove it first ({word}): have a controller in that mode at hand.",
-        Removal.WHEN_USED: f"If it was in use before, remove it first ({word}).",
-        Removal.NOT_STATED: f"Not stated: remove it first ({word}) if nothing appears.",
+        Removal.ALWAYS: "Even when new, remove it first ({}): have a controller in that mode at hand.",
+        Removal.WHEN_USED: "Only if it was in use before: remove it first ({}).",
+        Removal.NOT_STATED: "Only if nothing appears: remove it first ({}); whether it must is not stated.",
     }[model.removal_before_join]
-    return (lead, *how)
+    return (lead.format(word), *how)
 
 
 def _window(protocol: Protocol | None) -> tuple[str, ...]:
@@ -132,19 +162,18 @@ def _window(protocol: Protocol | None) -> tuple[str, ...]:
     return f"{words[0].upper()}{words[1:]} at the {PROTOCOLS[protocol].controller}.", WINDOW_NOTES[protocol]
 
 
-def _through(schedule: Schedule, step: WalkStep) -> str:
+def _through(schedule: Schedule, turn: _Turn) -> str:
+    step = turn.seat
     words = protocol_words(schedule, step.device or "")
     if words is None or step.parent is None:
         return "No good parent is known for this place."
-
-    def named(parent: str) -> str:
-        return f"the {words.controller}" if parent == CONTROLLER else parent
-
-    text = f"Parent: {named(step.parent)}, which must be {words.joined} and have power."
+    text = f"Parent: {named(step.parent, words)}, which must be {words.joined} and have power."
     if step.parent == CONTROLLER:
-        text = f"Parent: {named(step.parent)}."
-    spare = f" In reserve: {named(step.spare)}." if step.spare else " None in reserve."
+        text = f"Parent: {named(step.parent, words)}."
+    spare = f" In reserve: {named(step.spare, words)}." if step.spare else " None in reserve."
     doubt = " This link is not known: try it with the plate fitted." if step.margin_db is None else ""
+    if turn.join is not turn.seat:
+        text = f"On the bench, parent: the {words.controller}. Once fitted, p{text[1:]}"
     return text + spare + doubt
 
 

@@ -3,27 +3,18 @@
 from collections.abc import Sequence
 
 from secondfix.assumptions import Assumptions
-from secondfix.catalogue import Act, Stated
 from secondfix.house import Schedule
-from secondfix.joining.circuits import Group, feed_of, groups, is_wired, natural, on_mains
+from secondfix.joining.circuits import Group, bonds, feed_of, groups, is_wired, natural, on_mains
 from secondfix.joining.distance import walking_mm
 from secondfix.joining.parents import Mesh
 from secondfix.joining.stages import Site
 
 
-def joined_with_front_off(schedule: Schedule, device_id: str) -> bool:
-    """Whether joining takes the front off where live parts can then be touched (not stated counts as yes)."""
-    model = schedule.model_of(device_id)
-    if model is None or model.join is None or not is_wired(schedule, device_id):
-        return False
-    opens = any(step.act is Act.RELEASE_FRONT for step in model.join.steps)
-    return opens and model.live_parts_front_off is not Stated.NO
-
-
 def groups_of(schedule: Schedule, ids: Sequence[str]) -> tuple[Group, ...]:
     """The groups of circuits on which wired devices are to be fitted."""
     places = {schedule.place_of_device(d) for d in ids if is_wired(schedule, d)}
-    return groups(feed_of(schedule.house, place) for place in places)
+    feeds = [feed_of(schedule, place) for place in places]
+    return groups(feeds, bonds(schedule, feeds))
 
 
 def site_of(schedule: Schedule, mesh: Mesh, grouped: Sequence[Group], assumptions: Assumptions) -> Site:
@@ -46,13 +37,12 @@ def site_of(schedule: Schedule, mesh: Mesh, grouped: Sequence[Group], assumption
         tuple(_set([n for n, w in zip(plugged, waits, strict=True) if w == k]) for k in range(len(grouped))),
         _set([n for n, w in zip(plugged, waits, strict=True) if w is None]),
         _set(sorted(asleep)),
-        _set([n for n, d in enumerate(mesh.ids) if joined_with_front_off(schedule, d)]),
     )
 
 
 def _waits_for(schedule: Schedule, place: str, grouped: Sequence[Group]) -> int | None:
     """The group whose circuit feeds this socket: it has no power while that is isolated."""
-    circuits = feed_of(schedule.house, place).circuits
+    circuits = feed_of(schedule, place).circuits
     return next((k for k, g in enumerate(grouped) if set(g.circuits) & set(circuits)), None)
 
 

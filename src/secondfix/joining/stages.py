@@ -1,9 +1,8 @@
 """In which order the groups of circuits are isolated.
 
 Each stage isolates one group, fits all of it, energises it and joins all that can then be joined.
-What finds no parent yet is joined in a later stage; where its joining needs the front off and live
-parts can be touched, its group is isolated once more for that. Fewest stages come first, then the
-shortest way. Found by layers: all states after one stage, after two, and so on; a state is what is
+What finds no parent yet is joined in a later stage. So each group is isolated once, and the shortest
+way counts. Found by layers: all states after one stage, after two, and so on; a state is what is
 fitted and joined. Exact while no layer is thinned out and every tour is small.
 """
 
@@ -25,8 +24,7 @@ class Site:
 
     ``fits[g]`` are the wired devices of group ``g``, ``stops[g]`` one of them for each place;
     ``with_group[g]`` the plug-in devices that have power only once ``g`` is energised; ``loose``
-    those powered from the beginning; ``asleep`` the battery devices, joined last; ``fronts`` the
-    wired devices whose joining needs the front off where live parts can then be touched.
+    those powered from the beginning; ``asleep`` the battery devices, joined last.
     """
 
     mesh: Mesh
@@ -36,14 +34,12 @@ class Site:
     with_group: tuple[int, ...]
     loose: int
     asleep: int
-    fronts: int
 
-    def joinable(self, joined: int, fitted: int, group: int) -> int:
-        """All that stands joined once ``group`` is energised with its fronts off; ``fitted`` includes it."""
+    def joinable(self, joined: int, fitted: int) -> int:
+        """All that stands joined once the groups of ``fitted`` are energised."""
         may = joined | self.loose
         for g in bits(fitted):
-            may |= self.with_group[g] | (self.fits[g] & (self.fronts if g == group else 0))
-            may |= self.fits[g] & ~self.fronts
+            may |= self.with_group[g] | self.fits[g]
         return self.mesh.closure(may)
 
 
@@ -52,14 +48,13 @@ class Round:
     """One stage as found: ``group`` is None where nothing is isolated; stops in walking order."""
 
     group: int | None
-    again: bool
     fit: tuple[int, ...]
     join: tuple[int, ...]
 
 
 @dataclass(frozen=True, slots=True)
 class Route:
-    """All rounds, their walking in mm, and whether nothing shorter with as few stages exists."""
+    """All rounds, their walking in mm, and whether nothing shorter exists."""
 
     rounds: tuple[Round, ...]
     walked_mm: int
@@ -93,17 +88,15 @@ def _search(site: Site, *, rough: bool) -> tuple[tuple[int, ...], bool]:
     while goal not in layer:
         layer = _following(site, layer, rough=rough)
         if rough and len(layer) > WIDEST_LAYER:
-            layer = dict(sorted(layer.items(), key=lambda item: _promise(site, *item))[:WIDEST_LAYER])
+            layer = dict(sorted(layer.items(), key=lambda item: _promise(*item))[:WIDEST_LAYER])
             whole = False
     path = min(layer[goal].values())[1]
     return tuple(_group(mark) for mark in path if mark < -1), whole
 
 
-def _promise(site: Site, key: tuple[int, int], ends: Ends) -> tuple[int, int, int, tuple[int, int]]:
-    """Least first: fronts that must come off again, groups not yet fitted, the way so far."""
-    fitted, joined = key
-    shut = sum((site.fits[g] & site.fronts & ~joined).bit_count() for g in bits(fitted))
-    return shut, -fitted.bit_count(), min(length for length, _ in ends.values()), key
+def _promise(key: tuple[int, int], ends: Ends) -> tuple[int, tuple[int, int]]:
+    """Least first: the way so far."""
+    return min(length for length, _ in ends.values()), key
 
 
 def _mark(group: int) -> int:
@@ -120,12 +113,10 @@ def _following(site: Site, layer: _Layer, *, rough: bool) -> _Layer:
     for (fitted, joined), ends in layer.items():
         for group in _branches(site, fitted, joined, ends, rough=rough):
             now = fitted | 1 << group
-            after = site.joinable(joined, now, group)
-            if now == fitted and not after & ~joined & site.fits[group]:
-                continue
+            after = site.joinable(joined, now)
             marked = {end: (length, (*path, _mark(group))) for end, (length, path) in ends.items()}
-            fit = () if now == fitted else site.stops[group]
-            arrived = _stage(site, marked, fit, tuple(bits(after & ~joined)), joined, rough=rough)
+            join = tuple(bits(after & ~joined))
+            arrived = _stage(site, marked, site.stops[group], join, joined, rough=rough)
             best = found.setdefault((now, after), {})
             for end, way in arrived.items():
                 if end not in best or way < best[end]:
@@ -142,7 +133,7 @@ def _stage(
 
 def _branches(site: Site, fitted: int, joined: int, ends: Ends, *, rough: bool) -> list[int]:
     """Groups worth isolating next: all, or in a large house those that are ready and near."""
-    groups = [g for g, fits in enumerate(site.fits) if not fitted >> g & 1 or fits & site.fronts & ~joined]
+    groups = [g for g in range(len(site.fits)) if not fitted >> g & 1]
     if not rough or len(groups) <= MOST_BRANCHES:
         return groups
     ready = site.mesh.ready(joined)
@@ -159,21 +150,19 @@ def _walked(site: Site, chosen: Sequence[int]) -> tuple[tuple[Round, ...], int]:
     """The stages with their ways, now with full care for each tour, and the length of it all."""
     joined = site.mesh.closure(site.loose)
     ends = ways(tuple(bits(joined)), {-1: (0, ())}, site.distance, site.mesh)
-    plan: list[tuple[int | None, bool, int, int]] = [(None, False, 0, joined.bit_count())]
+    plan: list[tuple[int | None, int, int]] = [(None, 0, joined.bit_count())]
     fitted = 0
     for group in chosen:
-        again = bool(fitted >> group & 1)
         fitted |= 1 << group
-        after = site.joinable(joined, fitted, group)
-        fit = () if again else site.stops[group]
-        ends = _stage(site, ends, fit, tuple(bits(after & ~joined)), joined, rough=False)
-        plan.append((group, again, len(fit), (after & ~joined).bit_count()))
+        after = site.joinable(joined, fitted)
+        ends = _stage(site, ends, site.stops[group], tuple(bits(after & ~joined)), joined, rough=False)
+        plan.append((group, len(site.stops[group]), (after & ~joined).bit_count()))
         joined = after
     ends = ways(tuple(bits(site.asleep)), ends, site.distance, None)
-    plan.append((None, False, 0, site.asleep.bit_count()))
+    plan.append((None, 0, site.asleep.bit_count()))
     length, path = min(ends.values())
     rounds, at = [], 0
-    for group_or_none, again, fits, joins in plan:
-        rounds.append(Round(group_or_none, again, path[at : at + fits], path[at + fits : at + fits + joins]))
+    for group_or_none, fits, joins in plan:
+        rounds.append(Round(group_or_none, path[at : at + fits], path[at + fits : at + fits + joins]))
         at += fits + joins
     return tuple(r for r in rounds if r.fit or r.join), length

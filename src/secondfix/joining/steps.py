@@ -21,18 +21,24 @@ class Mark(StrEnum):
     NO_GOOD_PARENT = "no good parent"
     CIRCUIT_NOT_KNOWN = "circuit not known"
     NETWORK_NOT_STATED = "network not stated"
+    BENCH = "join before fitting, on a bench"
+
+
+def stage_words(stage: int) -> str:
+    """``Before any isolation``, or ``Stage 3``: the same on the walk and on every sheet."""
+    return f"Stage {stage}" if stage else "Before any isolation"
 
 
 @dataclass(frozen=True, slots=True)
 class WalkStep:
     """One step.
 
-    ``stage`` is 0 for what needs no isolation at the beginning; ``place`` a box or place id, empty
+    ``stage`` is 0 for what comes before any isolation; ``place`` a box or place id, empty
     for isolate and energise; ``device`` None there. ``circuits`` are those isolated or energised, or
     those among which a device is fitted. For a join: ``parent`` and ``spare`` are device ids or
     ``controller``, None where there is no good one; ``links`` counts the links to the controller
     through the parent; ``margin_db`` is that of the link to the parent, to a tenth, None where not
-    known.
+    known. For a device joined on a bench they are told by its function test, where it is then fitted.
     """
 
     number: int
@@ -51,28 +57,25 @@ class WalkStep:
 
 @dataclass(frozen=True, slots=True)
 class WalkStage:
-    """One stage: what is isolated together (none where nothing is), and whether it was before."""
+    """One stage: what is isolated together (none where nothing is), and the places where hands go."""
 
     number: int
     circuits: tuple[str, ...]
     places: tuple[str, ...]
-    again: bool
 
 
 @dataclass(frozen=True, slots=True)
 class Walk:
     """The whole order.
 
-    ``isolations`` counts isolated groups, ``least_isolations`` is one for each group that has
-    wired devices; ``walked_mm`` is the way between stops (to and from the board left out);
-    ``exact`` tells that no order with as few isolations is shorter; ``unplaced`` are places whose
-    position is not known, for which assumed distances stand.
+    ``isolations`` counts isolated groups, one for each that has wired devices; ``walked_mm`` is the
+    way between stops (to and from the board left out); ``exact`` tells that no order is shorter;
+    ``unplaced`` are places whose position is not known, for which assumed distances stand.
     """
 
     steps: tuple[WalkStep, ...]
     stages: tuple[WalkStage, ...]
     isolations: int
-    least_isolations: int
     walked_mm: int
     exact: bool
     unplaced: tuple[str, ...]
@@ -88,7 +91,6 @@ def walk_as_json(walk: Walk) -> dict[str, object]:
         "steps": [_plain(asdict(step)) for step in walk.steps],
         "stages": [_plain(asdict(stage)) for stage in walk.stages],
         "isolations": walk.isolations,
-        "least_isolations": walk.least_isolations,
         "walked_mm": walk.walked_mm,
         "exact": walk.exact,
         "unplaced": list(walk.unplaced),

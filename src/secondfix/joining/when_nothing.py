@@ -27,7 +27,7 @@ _CP = "common practice, no source"
 WHEN_NOTHING: dict[Protocol, tuple[Try, ...]] = {
     Protocol.ZIGBEE: (
         Try(
-            "The lamp did not do what the step says",
+            "What the step says to watch for did not come",
             "do the gesture again: the device was not looking for a network",
             _CP,
         ),

@@ -1,34 +1,28 @@
 """Where a place is, in words that a person standing in the room can follow."""
 
+from collections.abc import Iterable
 from math import hypot
 
-from secondfix.house import House, Opening, Point, Position, Room, Wall
+from secondfix.house import FAR_MM, Face, House, Position, Room, Wall, faces_of, holes_of, nearest_face
 
-ON_WALL_MM = 600  # a plate farther than this from a wall's centre line is not said to be on that wall
 NEAR_OPENING_MM = 3_000
 
 
 def whereabouts(house: House, place_id: str) -> str:
     """Height, wall and the nearest door or window of that wall.
 
-    ``1.05 m up, on wall W3, 0.4 m right of door D2``.
-    Left and right are those of somebody who stands in the room and faces the wall; without the
-    room's outline they are left out. Distance is from the nearer edge of the opening. Points of the
-    compass are left out: the document does not say where north is.
+    ``1.05 m up, on the east wall, 0.4 m right of door D2``: the wall that the room's elevation draws it
+    on, y being north; left and right are those of somebody who stands in the room and faces the wall.
+    Without the room's outline ``on wall W3, 0.4 m beside door D2``. Distance is from the nearer edge of
+    the opening.
     """
     box = house.boxes.get(place_id)
     room_id, position = (box.room, box.position) if box else _of_place(house, place_id)
     if position is None:
         return "position not known: look for it in the room"
-    said = [f"{position.height_mm / 1000:.2f} m up"]
-    found = _wall_of(house, house.rooms[room_id], position)
-    if found:
-        wall_id, wall = found
-        said.append(f"on wall {wall_id}")
-        opening = _beside(house, wall_id, wall, house.rooms[room_id], position)
-        if opening:
-            said.append(opening)
-    return ", ".join(said)
+    room = house.rooms[room_id]
+    on_wall = _on_face(house, room, position) if room.outline_mm else _on_wall(house, room, position)
+    return ", ".join((f"{position.height_mm / 1000:.2f} m up", *on_wall))
 
 
 def _of_place(house: House, place_id: str) -> tuple[str, Position | None]:
@@ -36,17 +30,55 @@ def _of_place(house: House, place_id: str) -> tuple[str, Position | None]:
     return place.room, place.position
 
 
-def _wall_of(house: House, room: Room, position: Position) -> tuple[str, Wall] | None:
+def _on_face(house: House, room: Room, position: Position) -> Iterable[str]:
+    faces = faces_of(room.outline_mm or ())
+    if not faces:
+        return
+    number, away = nearest_face(faces, position)
+    if away > FAR_MM:
+        return
+    face = faces[number]
+    yield f"on the {face.name.lower()}"
+    yield from _beside_hole(house, room, face, face.along_mm(position.x_mm, position.y_mm))
+
+
+def _beside_hole(house: House, room: Room, face: Face, along_mm: float) -> Iterable[str]:
+    """The nearest opening, and on which side of it the place is; along the face runs to the right."""
+    gaps = [
+        (abs(gap), "door" if hole.door else "window", hole.id, "right of" if gap > 0 else "left of")
+        for hole in holes_of(house, room.storey or "", face)
+        if abs(gap := _gap(along_mm, hole.from_mm, hole.to_mm)) <= NEAR_OPENING_MM
+    ]
+    yield from _nearest(gaps)
+
+
+def _on_wall(house: House, room: Room, position: Position) -> Iterable[str]:
     near = [
         (distance, wall_id)
         for wall_id, wall in house.walls.items()
         if room.storey is None or wall.storey == room.storey
-        if (distance := _off_line(wall, position)) <= ON_WALL_MM
+        if (distance := _off_line(wall, position)) <= FAR_MM
     ]
     if not near:
-        return None
+        return
     wall_id = min(near)[1]
-    return wall_id, house.walls[wall_id]
+    yield f"on wall {wall_id}"
+    along, _ = _along(house.walls[wall_id], position)
+    gaps = [
+        (abs(gap), kind, opening_id, "beside")
+        for kind, openings in (("door", house.doors), ("window", house.windows))
+        for opening_id, opening in openings.items()
+        if opening.wall == wall_id
+        if abs(gap := _gap(along, opening.along_mm, opening.along_mm + opening.width_mm)) <= NEAR_OPENING_MM
+    ]
+    yield from _nearest(gaps)
+
+
+def _nearest(gaps: list[tuple[float, str, str, str]]) -> Iterable[str]:
+    if gaps:
+        distance, kind, opening_id, side = min(gaps)
+        within = f"under or over {kind} {opening_id}"
+        yield f"{distance / 1000:.1f} m {side} {kind} {opening_id}" if distance else within
 
 
 def _along(wall: Wall, position: Position) -> tuple[float, float]:
@@ -55,8 +87,7 @@ def _along(wall: Wall, position: Position) -> tuple[float, float]:
     length = hypot(x2 - x1, y2 - y1)
     if length == 0:
         return 0.0, 0.0
-    along = ((position.x_mm - x1) * (x2 - x1) + (position.y_mm - y1) * (y2 - y1)) / length
-    return along, length
+    return ((position.x_mm - x1) * (x2 - x1) + (position.y_mm - y1) * (y2 - y1)) / length, length
 
 
 def _off_line(wall: Wall, position: Position) -> float:
@@ -66,45 +97,6 @@ def _off_line(wall: Wall, position: Position) -> float:
     return hypot(position.x_mm - x1 - share * (x2 - x1), position.y_mm - y1 - share * (y2 - y1))
 
 
-def _beside(house: House, wall_id: str, wall: Wall, room: Room, position: Position) -> str | None:
-    """The nearest opening of the wall, and on which side of it the place is."""
-    along, _ = _along(wall, position)
-    kinds = (("door", house.doors), ("window", house.windows))
-    near = [
-        (abs(gap), kind, opening_id, gap)
-        for kind, openings in kinds
-        for opening_id, opening in openings.items()
-        if opening.wall == wall_id and abs(gap := _gap(opening, along)) <= NEAR_OPENING_MM
-    ]
-    if not near:
-        return None
-    distance, kind, opening_id, gap = min(near)
-    if gap == 0:
-        return f"under or over {kind} {opening_id}"
-    side = _side(wall, room, ahead=gap > 0)
-    return f"{distance / 1000:.1f} m {side} {kind} {opening_id}"
-
-
-def _gap(opening: Opening, along: float) -> float:
+def _gap(along: float, near: float, far: float) -> float:
     """From the opening's nearer edge to the place, along the wall; 0 within its width."""
-    near, far = opening.along_mm, opening.along_mm + opening.width_mm
     return along - far if along > far else min(along - near, 0.0)
-
-
-def _side(wall: Wall, room: Room, *, ahead: bool) -> str:
-    if room.outline_mm is None:
-        return "beside"
-    inside_left = _left_of(wall, _middle(room.outline_mm))
-    # Seen from the wall's left side, its own direction runs to the left hand.
-    right = ahead != inside_left
-    return "right of" if right else "left of"
-
-
-def _left_of(wall: Wall, point: tuple[float, float]) -> bool:
-    (x1, y1), (x2, y2) = wall.from_mm, wall.to_mm
-    return (x2 - x1) * (point[1] - y1) - (y2 - y1) * (point[0] - x1) > 0
-
-
-def _middle(outline: tuple[Point, ...]) -> tuple[float, float]:
-    xs, ys = zip(*outline, strict=True)
-    return sum(xs) / len(xs), sum(ys) / len(ys)

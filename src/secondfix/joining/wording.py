@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from secondfix.catalogue import Form
 from secondfix.house import House, Schedule
+from secondfix.joining.circuits import Group
 from secondfix.joining.links import CONTROLLER
 from secondfix.joining.through import Choice
 from secondfix.terms import PROTOCOLS, Protocol, ProtocolWords
@@ -46,39 +47,32 @@ def circuits_words(house: House, circuits: Sequence[str]) -> str:
     return f"circuit {named[0]}" if len(named) == 1 else f"circuits {', '.join(named[:-1])} and {named[-1]}"
 
 
-def isolate_words(house: House, circuits: Sequence[str], places: Sequence[str], *, again: bool) -> str:
-    """What to isolate, and where to prove it."""
+def isolate_words(house: House, group: Group, places: Sequence[str]) -> str:
+    """What to isolate, all of it and why, and where to prove it: the same on the walk and on each sheet."""
     where = ", ".join(places)
-    if not circuits:
+    if not group.circuits:
         return (
             f"The circuit at {where} is not known: find it, isolate it, lock off, and prove dead at {where}; "
             f"{LIVE_UNTIL_PROVED}."
         )
-    once_more = " once more, for a front must come off" if again else ""
-    together = " together" if len(circuits) > 1 else ""
-    what = circuits_words(house, circuits)
-    return f"Isolate {what}{together}{once_more}: lock off, and prove dead at {where}."
+    what = circuits_words(house, group.circuits)
+    if len(group.circuits) > 1:
+        what += f" together ({'; '.join(group.why)})"
+    return f"Isolate {what}: lock off, and prove dead at {where}."
 
 
-def energise_words(house: House, circuits: Sequence[str], fronts_off: Sequence[str]) -> str:
-    """What to energise, and where fronts are still off."""
+def energise_words(house: House, circuits: Sequence[str]) -> str:
+    """What to energise."""
     what = circuits_words(house, circuits) if circuits else "the circuit that was found"
-    text = f"Energise {what} again."
-    if fronts_off:
-        text += (
-            f" The front is still off at {', '.join(fronts_off)}: live parts can be touched there. "
-            "Let nobody near, and do not leave it."
-        )
-    return text
+    return f"See that every front is on. Energise {what} again."
 
 
-def fit_words(schedule: Schedule, device_id: str, *, front_stays_off: bool) -> str:
+def fit_words(schedule: Schedule, device_id: str) -> str:
     """How the device goes into its place."""
     model = schedule.model_of(device_id)
     verb = "Plug in" if model and model.form is Form.PLUG_IN else "Fit"
     place = place_title(schedule.house, schedule.place_of_device(device_id))
-    stays = " Leave its front off: joining needs it off." if front_stays_off else ""
-    return f"{verb} {device_title(schedule, device_id)} at {place}.{stays}"
+    return f"{verb} {device_title(schedule, device_id)} at {place}."
 
 
 def join_words(schedule: Schedule, device_id: str, chosen: Choice | None) -> str:
@@ -91,21 +85,62 @@ def join_words(schedule: Schedule, device_id: str, chosen: Choice | None) -> str
         return f"{verb}: its network is not stated."
     if chosen is None:
         return f"{verb}: no good parent reaches this place; see the finding."
-    through = f"{verb} through {_named(chosen.parent, words)}"
+    return f"{verb} through {parent_words(chosen, words)}"
+
+
+def parent_words(chosen: Choice, words: ProtocolWords) -> str:
+    """``D04 (in reserve: the controller).``, and what is to be known of that link."""
+    parent = named(chosen.parent, words)
     if chosen.margin_db is None:
-        return f"{through}: this link is not known; try it with the plate fitted."
-    spare = f" (in reserve: {_named(chosen.spare, words)})" if chosen.spare else ""
-    return f"{through}{spare}."
+        return f"{parent}: this link is not known; try it with the plate fitted."
+    spare = f" (in reserve: {named(chosen.spare, words)})" if chosen.spare else ""
+    thin = ""
+    if chosen.thin:
+        thin = (
+            f" It is the best link now: straight to the {words.controller} less is in reserve than joining "
+            "asks for, and once joined it may still go that way."
+        )
+    return f"{parent}{spare}.{thin}"
 
 
-def _named(parent: str, words: ProtocolWords) -> str:
+def named(parent: str, words: ProtocolWords) -> str:
+    """The controller in the protocol's word, or the parent's id."""
     return f"the {words.controller}" if parent == CONTROLLER else parent
+
+
+def bench_words(schedule: Schedule, device_id: str) -> str:
+    """Join it before it is fitted, and why not in its place."""
+    words = protocol_words(schedule, device_id)
+    if words is None or not schedule.house.devices[device_id].network:
+        return f"{device_id} is on no network yet: state its network before joining it."
+    return (
+        f"{words.join[0].upper()}{words.join[1:]} {device_title(schedule, device_id)} on a bench beside the "
+        f"{words.controller}, before it is fitted: the gesture wants its front off and power on, and live "
+        "parts can then be touched. Not in its wall box by this sheet; on the bench by a person authorised "
+        "for live work under local code."
+    )
+
+
+def seated_words(schedule: Schedule, device_id: str, chosen: Choice | None) -> str:
+    """That a device joined on a bench is heard where it is fitted, and through which parent."""
+    words = protocol_words(schedule, device_id)
+    place = schedule.place_of_device(device_id)
+    if words is None or not schedule.house.devices[device_id].network:
+        return f"{device_id} is on no network yet."
+    lead = f"{device_id} was {words.joined} on the bench"
+    if chosen is None:
+        return f"{lead}: no good parent reaches {place}; see the finding."
+    return f"{lead}: see that it is heard at {place}, through {parent_words(chosen, words)}"
 
 
 def function_test_words(schedule: Schedule, device_id: str) -> str:
     """The function test of one device; its rows stand on the worksheet."""
-    if not schedule.channels_of[device_id]:
+    channels = schedule.channels_of[device_id]
+    if not channels:
         return f"Function test of {device_id}: see that it answers in the network."
-    return (
-        f"Function test of {device_id}: press each gang and see that its own load answers, and nothing else."
-    )
+    works = [bool(c.load_id or (c.row and c.row.gang.extends)) for c in channels]
+    if not any(works):
+        return f"Function test of {device_id}: press each button and see that its entry answers."
+    text = "press each gang and see that its own load answers, and nothing else"
+    bare = "" if all(works) else "; of a gang without a load, that its entry answers"
+    return f"Function test of {device_id}: {text}{bare}."

@@ -43,8 +43,11 @@ class FunctionTestRow:
 class Worksheet:
     """All that one device asks of whoever fits and joins it.
 
-    ``number`` counts worksheets in walk order. Sentences are complete; an empty tuple means that
-    nothing is asked. ``entries_expected`` is None where the model is not known.
+    ``number`` counts worksheets in walk order; ``stage`` is that of joining (``stage_words``).
+    ``circuits`` and ``isolate`` are the whole group that is isolated when it is fitted. ``removal``
+    begins with when it is asked for; a sentence there that ends in a colon leads a block of its own.
+    Sentences are complete; an empty tuple means that nothing is asked. ``entries_expected`` is None
+    where the model is not known.
     """
 
     number: int
