@@ -8,6 +8,7 @@ VERBS: dict[str, tuple[str, str]] = {
     "new": ("new", "Begin a house: a file with an id of its own."),
     "check": ("check", "Everything wrong with a house, and everything that cannot be told."),
     "reach": ("reach", "Whether radio is likely to reach every device."),
+    "select": ("select", "Which models fit each place, and what would help where none does."),
     "names": ("names", "What to call every entry, and which names clash."),
     "scenes": ("scenes", "What each scene really switches, load by load."),
     "walk": ("walk", "An order in which every device can join."),

@@ -151,6 +151,7 @@ class Load(Part):
         None, description="capacitor across the lamps for a switch without neutral; 0 for none"
     )
     dimmable: Fact[bool] | None = None
+    to_be_dimmed: bool | None = Field(None, description="whether somebody wants it dimmed")
     continuous: Fact[bool] | None = Field(None, description="may be on for 3 h or more at a time")
     reversing: Fact[bool] | None = Field(None, description="a motor that turns both ways")
     other_direction: Id | None = None

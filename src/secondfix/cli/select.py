@@ -1,0 +1,162 @@
+"""The verb ``select``."""
+
+from typing import Annotated
+
+import typer
+
+from secondfix.actions.select import exit_code, select, selected_as_json
+from secondfix.cli.check import UNKNOWN, sign_of
+from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, refuse, verb_app
+from secondfix.cli.page import counted, para
+from secondfix.findings import Finding, Rule
+from secondfix.house import Fault, House
+from secondfix.selection import RULES, Doubt, Fit, Help, PlaceChoice, Refusal, Spot, WantedGang
+from secondfix.terms import POWER_LOSS_LABELS, PROTOCOLS, PowerLossState, Protocol
+
+app = verb_app()
+
+_ORDER = "best first: fewest unknowns, then the widest margin; that is no price"
+
+
+@app.command()
+def run(
+    house_file: HouseFile,
+    firm_folder: FirmFolder = None,
+    place: Annotated[
+        list[str] | None, typer.Option("--place", help="Only this box or place; may be given again.")
+    ] = None,
+    protocol: Annotated[Protocol | None, typer.Option("--protocol", help="Only this protocol.")] = None,
+    as_json: AsJson = False,
+    in_full: Annotated[
+        bool, typer.Option("--all", help="Each refusal in its own words, with value, limit and source.")
+    ] = False,
+) -> None:
+    """For every place: which models fit, which rule refuses each other one, and what would help."""
+    house, firm = opened(house_file, firm_folder)
+    for one in place or ():
+        if one not in house.boxes and one not in house.places:
+            refuse([Fault("--place", "", f"'{one}'", "the id of a box or place of this house")])
+    choices = select(
+        house,
+        models=firm.models,
+        assumptions=firm.assumptions,
+        places=place or None,
+        protocol=protocol,
+    )
+    if as_json:
+        print_json(selected_as_json(choices))
+    else:
+        print(as_text(house, choices, in_full=in_full))  # noqa: T201 - the command line prints
+    leave(exit_code(choices))
+
+
+def as_text(house: House, choices: tuple[PlaceChoice, ...], *, in_full: bool = False) -> str:
+    """One block of text for each place."""
+    if not choices:
+        return f"{house.name}: nothing to choose there."
+    return "\n\n".join("\n".join(_block(house, choice, in_full=in_full)) for choice in choices)
+
+
+def _block(house: House, choice: PlaceChoice, *, in_full: bool) -> list[str]:
+    spot = choice.spot
+    lines = [para(f"{_title(house, spot)}. Wanted: {_wanted(house, spot)}.", hang=4)]
+    if choice.fits:
+        lines += [f"  Fits ({_ORDER}):", *(para(_fit(f), indent=4, hang=4) for f in choice.fits)]
+    else:
+        lines.append("  Nothing fits." if not choice.doubts else "  Nothing fits as far as is known.")
+    lines += [line for doubt in choice.doubts for line in _doubt(doubt)]
+    if choice.refused:
+        lines += ["  Refused, by the first rule that does:", *_refused(choice.refused, in_full=in_full)]
+    if choice.helps:
+        lines += ["  What would help:", *(para(_help(spot, h), indent=4, hang=4) for h in choice.helps)]
+    elif not choice.fits and not choice.doubts:
+        lines.append("  No single change and no two that were tried bring a model to fit.")
+    return lines
+
+
+def _title(house: House, spot: Spot) -> str:
+    room = house.boxes[spot.place].room if spot.in_box else house.places[spot.place].room
+    mounts = (
+        f", {'mount' if len(spot.mounts) == 1 else 'mounts'} {', '.join(spot.mounts)}" if spot.mounts else ""
+    )
+    device = house.devices[spot.device_id].model if spot.device_id else None
+    now = f", now {spot.device_id} {device or 'not decided'}" if spot.device_id else ""
+    return f"{spot.place} {house.rooms[room].name}{mounts}{now}"
+
+
+def _wanted(house: House, spot: Spot) -> str:
+    gangs = "; ".join(_gang(house, g, in_box=spot.in_box) for g in spot.gangs) or "no gang"
+    radio = " or ".join(PROTOCOLS[p].label for p in spot.protocols) or "any protocol"
+    mains = f"{house.mains_voltage_v} V" if house.mains_voltage_v else "mains voltage not known"
+    return f"{gangs}; {radio}; {mains}"
+
+
+def _gang(house: House, gang: WantedGang, *, in_box: bool) -> str:
+    dimmed = ", to be dimmed" if gang.dimmed else ""
+    if gang.load_id:
+        name = f"{house.loads[gang.load_id].name} ({gang.load_id})"
+        return f"{gang.id} feeds {name}{dimmed}" if in_box else f"{name}{dimmed}"
+    if gang.extends:
+        return f"{gang.id} extends {gang.extends}"
+    return f"{gang.id} {gang.duty.value.replace('_', ' ')}"
+
+
+def _fit(fit: Fit) -> str:
+    advice = f"; {len(fit.advice)} advice: {fit.advice[0].says}" if fit.advice else ""
+    return f"{fit.model}{_margin(fit.used_permille)}{_setting(fit.set_to)}{_spare(fit.spare_gangs)}{advice}"
+
+
+def _margin(used_permille: int | None) -> str:
+    if used_permille is None:
+        return ", margin not known"
+    return f", uses {-(-used_permille // 10)} % of what is printed" if used_permille else ""
+
+
+def _setting(set_to: PowerLossState | None) -> str:
+    return f", set so that it {POWER_LOSS_LABELS[set_to]}" if set_to else ""
+
+
+def _spare(gangs: int) -> str:
+    return f", {counted(gangs, 'gang')} spare" if gangs > 0 else ""
+
+
+def _doubt(doubt: Doubt) -> list[str]:
+    return [
+        para(
+            f"{UNKNOWN}, {doubt.model} ({', '.join(dict.fromkeys(f.rule for f in doubt.unknown))}):", indent=2
+        ),
+        *(para(look.words, indent=6, hang=2) for look in doubt.looks),
+    ]
+
+
+def _refused(refused: tuple[Refusal, ...], *, in_full: bool) -> list[str]:
+    """What the place asks first, a line a rule; then the electrical rules in their own words."""
+    plain = [] if in_full else [line for rule in RULES if (line := _plain(rule, refused))]
+    told = {rule.id for rule in RULES} if not in_full else set()
+    return plain + _own_words([r for r in refused if r.because.rule not in told])
+
+
+def _plain(rule: Rule, refused: tuple[Refusal, ...]) -> str:
+    models = [r.model for r in refused if r.because.rule == rule.id]
+    return para(f"{rule.asks} No ({rule.id}): {', '.join(models)}", indent=4, hang=4) if models else ""
+
+
+def _own_words(refused: list[Refusal]) -> list[str]:
+    """Models that one rule refuses in the same words share a line."""
+    groups: dict[tuple[str, str, str, str], list[Refusal]] = {}
+    for one in refused:
+        f = one.because
+        groups.setdefault((f.rule, f.says, f.value, f.limit), []).append(one)
+    return [line for ones in groups.values() for line in _group(ones)]
+
+
+def _group(ones: list[Refusal]) -> list[str]:
+    f: Finding = ones[0].because
+    told = f"{', '.join(r.model for r in ones)}: {sign_of(f)}, {f.place} ({f.rule}). {f.says}"
+    stands = f"stands: {f.value or 'not known'}; limit: {f.limit or 'none'}; source: {f.source}"
+    return [para(told, indent=4, hang=4), para(stands, indent=8, hang=2)]
+
+
+def _help(spot: Spot, one: Help) -> str:
+    where = "" if one.place == spot.place else f" at {one.place}"
+    return f"{one.words} Then fits{where}: {', '.join(one.fits)}."

@@ -1,0 +1,79 @@
+"""One model at one spot: put there in a copy, the electrical rules asked, their answers there read."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from secondfix import electrical
+from secondfix.findings import Finding, Outcome, Severity
+from secondfix.house import Device
+from secondfix.selection.ground import settings_of
+from secondfix.selection.suits import RULES as OWN
+from secondfix.selection.suits import Asked, suits
+from secondfix.terms import PowerLossState
+
+_ORDER = {rule.id: number for number, rule in enumerate((*OWN, *electrical.RULES))}
+_ABOUT_RETURNING = {"power_loss", "power_loss_wanted"}
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """All that is found against one model at one spot, first rule first; dangers and faults refuse it."""
+
+    set_to: PowerLossState | None
+    refusing: tuple[Finding, ...]
+    unknown: tuple[Finding, ...]
+    advice: tuple[Finding, ...]
+
+
+def asked_of(asked: Asked) -> Answer:
+    """The answer with the best of the settings that the model takes.
+
+    What the place itself wants is asked first; a model that it refuses is not put into the house.
+    """
+    own = tuple(suits(asked))
+    if any(f.outcome is Outcome.FAILS for f in own):
+        return _sorted_out(None, own)
+    return min(_by_setting(asked, own), key=lambda a: (len(a.refusing), len(a.unknown)))
+
+
+def _by_setting(asked: Asked, own: tuple[Finding, ...]) -> Iterator[Answer]:
+    """Without a setting; with each one only where the state after a power loss is in question."""
+    for set_to in settings_of(asked.model):
+        found = _sorted_out(set_to, (*own, *_electrical(asked, set_to)))
+        yield found
+        if set_to is None and not _ABOUT_RETURNING & {f.rule for f in (*found.refusing, *found.unknown)}:
+            return
+
+
+def _sorted_out(set_to: PowerLossState | None, found: tuple[Finding, ...]) -> Answer:
+    ordered = sorted(found, key=lambda f: (_ORDER[f.rule], f.place))
+    grave = {Severity.DANGER, Severity.FAULT}
+    failing = [f for f in ordered if f.outcome is Outcome.FAILS]
+    return Answer(
+        set_to,
+        tuple(f for f in failing if f.severity in grave),
+        tuple(f for f in ordered if f.outcome is Outcome.CANNOT_TELL),
+        tuple(f for f in failing if f.severity not in grave),
+    )
+
+
+def _electrical(asked: Asked, set_to: PowerLossState | None) -> Iterator[Finding]:
+    ground, spot, device_id = asked.ground, asked.spot, asked.device_id
+    boxes = ground.around(spot.place) if spot.in_box else ()
+    devices = {**ground.devices_of(boxes), device_id: candidate(asked, set_to)}
+    rows = ground.part(boxes, devices)
+    own_places = {spot.place, device_id, *(g.id for g in spot.gangs)}
+    for finding in electrical.check(rows, ground.assumptions):
+        if finding.place in own_places or finding.place.startswith(f"{device_id}."):
+            yield finding
+
+
+def candidate(asked: Asked, set_to: PowerLossState | None) -> Device:
+    """The device that the model would be at the spot."""
+    spot, model = asked.spot, asked.model
+    if not spot.in_box:
+        outputs = {str(n): g.load_id for n, g in enumerate(spot.outputs, 1) if g.load_id}
+        return Device(model=model.key, place=spot.place, outputs=outputs, after_power_loss=set_to)
+    gangs = tuple(g.id.partition(".")[2] for g in spot.gangs)
+    mounts = spot.mounts if model.mounts else ()
+    return Device(model=model.key, box=spot.place, mounts=mounts, gangs=gangs, after_power_loss=set_to)

@@ -1,0 +1,122 @@
+"""The house as selection asks about it: read once, then small copies with one candidate in place."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Any
+
+from secondfix.assumptions import Assumptions
+from secondfix.catalogue import Model
+from secondfix.house import Box, Device, Duty, House, Schedule, schedule
+from secondfix.scenes import resolve
+from secondfix.terms import PowerLossState
+
+NEW = "New"
+
+
+@dataclass(frozen=True)
+class Ground:
+    """One house, the models at hand, the assumptions."""
+
+    house: House
+    models: Mapping[str, Model]
+    assumptions: Assumptions
+
+    @cached_property
+    def every_model(self) -> Mapping[str, Model]:
+        """The catalogue and the editions that the house carries."""
+        return {**self.models, **self.house.models}
+
+    @cached_property
+    def new_id(self) -> str:
+        """An id that no device has, for one that is not in the house yet."""
+        number = 1
+        while (name := f"{NEW}{number if number > 1 else ''}") in self.house.devices:
+            number += 1
+        return name
+
+    @cached_property
+    def devices_in(self) -> Mapping[str, tuple[str, ...]]:
+        """The devices of each box, in the document's order."""
+        found: dict[str, list[str]] = {}
+        for device_id, device in self.house.devices.items():
+            if device.box:
+                found.setdefault(device.box, []).append(device_id)
+        return {box: tuple(ids) for box, ids in found.items()}
+
+    @cached_property
+    def dimmed(self) -> frozenset[str]:
+        """Loads that are to be dimmed: so stated, or set to a level below full by a scene.
+
+        A gang without a device is taken to get one, for else no scene could reach its load.
+        """
+        house = self.house.model_copy(update={"devices": {**self.house.devices, **self._undecided()}})
+        stated = {k for k, load in house.loads.items() if load.to_be_dimmed}
+        if not house.scenes:
+            return frozenset(stated)
+        crossings = (c for r in resolve(schedule(house, self.every_model)) for c in r.crossings.values())
+        return frozenset(stated | {c.load_id for c in crossings if c.asked_level_pct not in {None, 100}})
+
+    def _undecided(self) -> dict[str, Device]:
+        taken = {(d.box, g) for d in self.house.devices.values() for g in d.gangs}
+        found = {}
+        for number, (box_id, box) in enumerate(self.house.boxes.items()):
+            free = tuple(g for g in box.gangs if (box_id, g) not in taken)
+            if free:
+                found[f"{self.new_id}-{number}"] = Device(box=box_id, gangs=free)
+        return found
+
+    @cached_property
+    def _linked(self) -> Mapping[str, frozenset[str]]:
+        """Each box with those that its gangs extend or are extended by, one step either way."""
+        links: dict[str, set[str]] = {box_id: {box_id} for box_id in self.house.boxes}
+        for box_id, box in self.house.boxes.items():
+            for gang in box.gangs.values():
+                other = (
+                    gang.extends.partition(".")[0] if gang.duty is Duty.EXTENDS and gang.extends else box_id
+                )
+                links[box_id].add(other)
+                links[other].add(box_id)
+        return {box_id: frozenset(found) for box_id, found in links.items()}
+
+    @cached_property
+    def _around(self) -> dict[str, tuple[str, ...]]:
+        return {}
+
+    def around(self, box_id: str) -> tuple[str, ...]:
+        """The box and all that hang with it by chains of extensions, in the document's order."""
+        if box_id not in self._around:
+            found, todo = {box_id}, [box_id]
+            while todo:
+                new = self._linked[todo.pop()] - found
+                found |= new
+                todo += new
+            self._around[box_id] = tuple(b for b in self.house.boxes if b in found)
+        return self._around[box_id]
+
+    def part(self, box_ids: Iterable[str], devices: Mapping[str, Device]) -> Schedule:
+        """The schedule of these boxes and devices alone; circuits, rooms, loads and the rest stay whole."""
+        boxes = {b: self.house.boxes[b] for b in box_ids}
+        return schedule(_copy(self.house, boxes=boxes, devices=dict(devices), scenes={}), self.every_model)
+
+    def devices_of(self, box_ids: Iterable[str]) -> dict[str, Device]:
+        """The devices that stand in these boxes."""
+        ids = [d for b in box_ids for d in self.devices_in.get(b, ())]
+        return {d: self.house.devices[d] for d in ids}
+
+    def changed(self, **collections: Mapping[str, Any]) -> "Ground":
+        """The same question about a house in which some collections are other ones."""
+        return Ground(_copy(self.house, **collections), self.models, self.assumptions)
+
+    def with_box(self, box_id: str, box: Box) -> "Ground":
+        """A house in which one box is another."""
+        return self.changed(boxes={**self.house.boxes, box_id: box})
+
+
+def _copy(house: House, **collections: Any) -> House:
+    return house.model_copy(update=collections)
+
+
+def settings_of(model: Model) -> tuple[PowerLossState | None, ...]:
+    """What to try: nothing set, then each state that the model can be set to."""
+    return (None, *(model.power_loss.settable if model.power_loss else ()))
