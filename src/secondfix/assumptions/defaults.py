@@ -1,6 +1,6 @@
 """The defaults in code. Each package reads its own by name; docs/assumptions.md prints them all."""
 
-from secondfix.assumptions import by_ear, electrical, joining, radio, scenes
+from secondfix.assumptions import by_ear, electrical, joining, maintenance, radio, scenes
 from secondfix.assumptions.assumption import Assumption, Assumptions
 
 DEFAULTS: tuple[Assumption, ...] = (
@@ -9,6 +9,7 @@ DEFAULTS: tuple[Assumption, ...] = (
     *joining.ASSUMPTIONS,
     *by_ear.ASSUMPTIONS,
     *scenes.ASSUMPTIONS,
+    *maintenance.ASSUMPTIONS,
 )
 
 

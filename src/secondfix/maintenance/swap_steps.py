@@ -81,7 +81,7 @@ def _fit_words(site: Site, fit: Fit) -> str:
     if fit.unit.load:
         return (
             f"Fit {fit.device} ({fit.model.title}) at {fit.place}; in the box, join the line to the conductor "
-            f"of {site.house.loads[fit.unit.load].name}, so that it keeps its supply there; mark it."
+            f"of {site.house.loads[fit.unit.load].name}, so that it keeps its supply; mark it."
         )
     if not fit.box:
         return f"Fit {fit.device} ({fit.model.title}) at {fit.place}."

@@ -79,14 +79,19 @@ def tried(ground: Ground, units: tuple[Unit, ...], *, whole: bool) -> Tried:
     standing = standing_entries(site, fits, excluded=excluded, node=None if excluded else ground.node)
     reasons = [*before_building(site, fits)]
     if reasons:
-        return Tried(fits, tuple(standing), None, None, None, (), (), tuple(reasons), (), ())
+        return _refused(fits, standing, reasons)
     built = as_built(site.house, supposed(site, standing), models=site.models)
     serious = [t for t in built.told if t.serious]
     if serious:
         remedy = "Choose other gangs, another place or another model."
         reasons = [Reason(Refusal.CANNOT_BE, site.failed, t.words, remedy, "") for t in serious]
-        return Tried(fits, tuple(standing), None, None, None, (), (), tuple(dict.fromkeys(reasons)), (), ())
+        return _refused(fits, standing, reasons)
     return _asked(ground, fits, tuple(standing), built.house)
+
+
+def _refused(fits: tuple[Fit, ...], standing: list[Expected], reasons: list[Reason]) -> Tried:
+    """No such house can be asked anything."""
+    return Tried(fits, tuple(standing), None, None, None, (), (), tuple(dict.fromkeys(reasons)), (), ())
 
 
 def keeps_node(site: Site, fits: tuple[Fit, ...]) -> bool:
