@@ -100,7 +100,7 @@ def test_models_lists_every_model(call: Call) -> None:
 def test_assumptions_tell_who_set_them(call: Call, tmp_path: Path) -> None:
     (tmp_path / "firm").mkdir()
     (tmp_path / "firm" / "assumptions.toml").write_text("parent_margin_db = 13\n")
-    assert "13 dB; set by the firm; set by the firm" in call("assumptions", "--firm", "firm").out
+    assert "13 dB; set by the firm" in call("assumptions", "--firm", "firm").out
     plain = json.loads(call("assumptions", HOUSES["mended"], "--json").out)
     assert {a["set_by"] for a in plain["assumptions"]} == {"default"}
 
@@ -139,3 +139,28 @@ def test_a_new_house_can_be_checked_at_once(call: Call, tmp_path: Path) -> None:
     plain: dict[str, Any] = json.loads((tmp_path / "p.json").read_text())
     assert plain["name"] == "Pellow Lane 13"
     assert call("check", "p.json").code == 3
+
+
+def test_an_assumption_set_on_the_command_line_stands_over_firm_and_house(call: Call, tmp_path: Path) -> None:
+    plain = json.loads(HOUSES["mended"].read_text()) | {"assumptions": {"parent_margin_db": {"value": 11}}}
+    (tmp_path / "h.json").write_text(json.dumps(plain))
+    for words, value in ((("h.json",), 11), (("h.json", "--assume", "parent_margin_db=14"), 14)):
+        listed = json.loads(call("assumptions", *words, "--json").out)["assumptions"]
+        assert next(a for a in listed if a["name"] == "parent_margin_db")["value"] == value
+    assert call("walk", "h.json").code == 0
+    assert call("walk", "h.json", "--assume", "parent_margin_db=40").code == 1
+
+
+@pytest.mark.parametrize(
+    ("choice", "line"),
+    [
+        ("luck=3", "--assume: 'luck'; expected the name of an assumption"),
+        ("parent_margin_db", "--assume: 'parent_margin_db'; expected name=value"),
+        ("parent_margin_db=ten", "expected name=value, the value a whole number"),
+        ("power_factor_motor_permille=0", "expected a value within its legal bounds"),
+    ],
+)
+def test_an_assumption_that_cannot_be_set_is_refused(call: Call, choice: str, line: str) -> None:
+    ended = call("check", HOUSES["mended"], "--assume", choice)
+    assert (ended.code, ended.out) == (2, "")
+    assert line in ended.err

@@ -7,7 +7,7 @@ import typer
 
 from secondfix.actions.check import Checked, check, checked_as_json
 from secondfix.assumptions import Assumption
-from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, verb_app
+from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import counted, para
 from secondfix.findings import Finding, Outcome, Severity, SurveyLine, exit_code
 from secondfix.house import House
@@ -22,11 +22,12 @@ UNKNOWN = "[?] Cannot tell"
 def run(
     house_file: HouseFile,
     firm_folder: FirmFolder = None,
+    assume: Assume = None,
     as_json: AsJson = False,
     all_answers: Annotated[bool, typer.Option("--all", help="Also list where no fault was found.")] = False,
 ) -> None:
     """Everything wrong with a house, and everything that cannot be told; then what to look at on site."""
-    house, firm = opened(house_file, firm_folder)
+    house, firm = opened(house_file, firm_folder, assume)
     checked = check(house, assumptions=firm.assumptions)
     if as_json:
         print_json(checked_as_json(checked))

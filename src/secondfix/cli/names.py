@@ -2,7 +2,7 @@
 
 from secondfix.actions.names import Named, named_as_json, names
 from secondfix.cli.check import findings_text
-from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, verb_app
+from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import counted, table
 from secondfix.findings import exit_code
 from secondfix.house import House
@@ -13,9 +13,11 @@ app = verb_app()
 
 
 @app.command()
-def run(house_file: HouseFile, firm_folder: FirmFolder = None, as_json: AsJson = False) -> None:
+def run(
+    house_file: HouseFile, firm_folder: FirmFolder = None, assume: Assume = None, as_json: AsJson = False
+) -> None:
     """What to call every entry, with its purpose, and which names clash or are too long."""
-    house, firm = opened(house_file, firm_folder)
+    house, firm = opened(house_file, firm_folder, assume)
     named = names(house, assumptions=firm.assumptions)
     if as_json:
         print_json(named_as_json(named))

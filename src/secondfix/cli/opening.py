@@ -8,12 +8,17 @@ from typing import Annotated, NoReturn
 
 import typer
 
+from secondfix.actions.settle import assumed
 from secondfix.files import Firm, open_firm, open_house
 from secondfix.house import MOST_FAULTS, Fault, House
 
 HouseFile = Annotated[str, typer.Argument(metavar="HOUSE", help="The house's file, or - for standard input.")]
 FirmFolder = Annotated[
     Path | None, typer.Option("--firm", metavar="FOLDER", help="The firm's own models and assumptions.")
+]
+Assume = Annotated[
+    list[str] | None,
+    typer.Option("--assume", metavar="NAME=VALUE", help="Set an assumption for this call; may be repeated."),
 ]
 AsJson = Annotated[bool, typer.Option("--json", help="Print one JSON object (docs/json.md).")]
 
@@ -23,11 +28,20 @@ def verb_app() -> typer.Typer:
     return typer.Typer(add_completion=False, pretty_exceptions_enable=False, rich_markup_mode=None)
 
 
-def opened(name: str, folder: Path | None) -> tuple[House, Firm]:
-    """The house and the firm, or exit 2 with every fault."""
+def opened_firm(folder: Path | None, assume: list[str] | None = None) -> Firm:
+    """The firm, its assumptions as the command line wants them, or exit 2 with every fault."""
     firm = open_firm(folder)
     if isinstance(firm, list):
         refuse(firm)
+    assumptions = assumed(firm.assumptions, assume or [])
+    if isinstance(assumptions, list):
+        refuse(assumptions)
+    return Firm(firm.models, assumptions)
+
+
+def opened(name: str, folder: Path | None, assume: list[str] | None = None) -> tuple[House, Firm]:
+    """The house and the firm, or exit 2 with every fault."""
+    firm = opened_firm(folder, assume)
     house = open_house(name, firm.models)
     if isinstance(house, list):
         refuse(house)

@@ -6,7 +6,7 @@ import typer
 
 from secondfix.actions.reach import reach, reached_as_json
 from secondfix.cli.check import findings_text
-from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, verb_app
+from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import para, table
 from secondfix.findings import exit_code
 from secondfix.house import House
@@ -19,11 +19,12 @@ app = verb_app()
 def run(
     house_file: HouseFile,
     firm_folder: FirmFolder = None,
+    assume: Assume = None,
     numbers: Annotated[bool, typer.Option("--numbers", help="Show chances, losses and margins too.")] = False,
     as_json: AsJson = False,
 ) -> None:
     """Whether radio is likely to reach every device, by which route, and who hangs on one repeater."""
-    house, firm = opened(house_file, firm_folder)
+    house, firm = opened(house_file, firm_folder, assume)
     answer = reach(house, assumptions=firm.assumptions)
     if as_json:
         print_json(reached_as_json(answer, numbers=numbers))

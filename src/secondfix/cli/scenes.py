@@ -8,7 +8,17 @@ import typer
 
 from secondfix.actions.scenes import Resolved, resolved_as_json, scenes
 from secondfix.cli.check import findings_text
-from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, refuse, verb_app
+from secondfix.cli.opening import (
+    AsJson,
+    Assume,
+    FirmFolder,
+    HouseFile,
+    leave,
+    opened,
+    print_json,
+    refuse,
+    verb_app,
+)
 from secondfix.cli.page import para, table
 from secondfix.findings import exit_code
 from secondfix.house import Fault, House
@@ -30,6 +40,7 @@ app = verb_app()
 def run(
     house_file: HouseFile,
     firm_folder: FirmFolder = None,
+    assume: Assume = None,
     only: Annotated[str | None, typer.Option("--scene", help="Only the scene with this id.")] = None,
     on: Annotated[
         datetime | None,
@@ -40,7 +51,7 @@ def run(
     as_json: AsJson = False,
 ) -> None:
     """What each scene really switches: every load, switched how or left alone why."""
-    house, firm = opened(house_file, firm_folder)
+    house, firm = opened(house_file, firm_folder, assume)
     if only is not None and only not in house.scenes:
         ids = ", ".join(house.scenes) or "none: the house has no scene"
         refuse([Fault("--scene", "", f"'{only}'", f"one of {ids}")])

@@ -4,7 +4,7 @@ from itertools import groupby
 
 from secondfix.actions.walk import Walked, walk, walked_as_json
 from secondfix.cli.check import findings_text
-from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, verb_app
+from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import counted, para
 from secondfix.findings import exit_code
 from secondfix.house import House
@@ -14,9 +14,11 @@ app = verb_app()
 
 
 @app.command()
-def run(house_file: HouseFile, firm_folder: FirmFolder = None, as_json: AsJson = False) -> None:
+def run(
+    house_file: HouseFile, firm_folder: FirmFolder = None, assume: Assume = None, as_json: AsJson = False
+) -> None:
     """An order in which every device has a good parent, already joined and powered, when its turn comes."""
-    house, firm = opened(house_file, firm_folder)
+    house, firm = opened(house_file, firm_folder, assume)
     walked = walk(house, assumptions=firm.assumptions)
     if as_json:
         print_json(walked_as_json(walked))
