@@ -6,7 +6,7 @@ import pytest
 
 from secondfix.assumptions import default_assumptions
 from secondfix.house import Schedule
-from secondfix.papers import Setting, TitleBlock, pack_pdf
+from secondfix.papers import Setting, TitleBlock, key_ring_pdf, pack_pdf
 from tests.papers.example import FINDINGS, KEYS, example
 
 
@@ -22,6 +22,13 @@ def setting() -> Setting:
 
 @pytest.fixture(scope="session")
 def pack(house: Schedule, setting: Setting) -> bytes:
-    made = pack_pdf(house, FINDINGS, default_assumptions(), setting=setting, keys=KEYS)
+    made = pack_pdf(house, FINDINGS, default_assumptions(), setting=setting)
+    assert isinstance(made, bytes), made
+    return made
+
+
+@pytest.fixture(scope="session")
+def ring(house: Schedule, setting: Setting) -> bytes:
+    made = key_ring_pdf(house.house, KEYS, setting=setting)
     assert isinstance(made, bytes), made
     return made

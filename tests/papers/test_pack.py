@@ -11,9 +11,19 @@ import zxingcpp
 
 from secondfix.assumptions import default_assumptions
 from secondfix.house import House, Schedule, schedule
-from secondfix.joining import GENERAL, ISOLATION
+from secondfix.joining import GENERAL, ISOLATION, walk
 from secondfix.naming import names
-from secondfix.papers import Setting, SheetSize, TextFault, TitleBlock, pack_pdf
+from secondfix.papers import (
+    Setting,
+    SheetSize,
+    TextFault,
+    TitleBlock,
+    elevations_svg,
+    findings_pdf,
+    pack_pdf,
+    plan_svg,
+    worksheets_pdf,
+)
 from tests.papers.example import CODE, FINDINGS, HOSTILE, KEYS, house_of, plain_house
 from tests.papers.reading import flat, outside, pages, picture, words_of
 
@@ -106,21 +116,33 @@ def test_sheets_have_the_size_asked_for_and_no_character_leaves_the_frame(
 def test_same_answers_give_the_same_bytes_and_another_date_does_not(
     pack: bytes, house: Schedule, setting: Setting
 ) -> None:
-    assert made(house.house, setting, keys=KEYS) == pack
+    assert made(house.house, setting) == pack
     later = replace(setting, block=TitleBlock("B, 3 edits since", date(2026, 11, 20), "M. Ilves"))
-    assert made(house.house, later, keys=KEYS) != pack
+    assert made(house.house, later) != pack
 
 
-def test_key_ring_is_a_page_apart_and_only_on_request(pack: bytes, house: Schedule, setting: Setting) -> None:
-    holding = [n for n, p in enumerate(pages(pack)) if flat(CODE) in flat(p.text)]
-    assert holding == [len(pages(pack)) - 1]
-    without = words_of(made(house.house, setting))
-    assert flat(CODE) not in without
-    assert "Keyring" not in without.replace("Codesandkeys", "").replace("keysonthekeyring", "")
+def test_the_key_ring_is_a_paper_of_its_own_and_no_other_paper_holds_a_code(
+    pack: bytes, ring: bytes, house: Schedule, setting: Setting
+) -> None:
+    order = walk(house, {}, default_assumptions())
+    others = [
+        pack,
+        findings_pdf(house, FINDINGS, default_assumptions(), setting=setting),
+        worksheets_pdf(house, order, setting=setting),
+    ]
+    assert [k.ref for k in KEYS if flat(k.code) not in words_of(ring)] == []
+    for other in others:
+        assert isinstance(other, bytes)
+        assert [k.ref for k in KEYS if flat(k.code) in words_of(other)] == []
+        assert zxingcpp.read_barcodes(picture(other, len(pages(other)) - 1)) == []
+    for rooms in house.house.rooms:
+        assert CODE not in elevations_svg(house, rooms, FINDINGS)
+    for storey in house.house.storeys:
+        assert CODE not in plan_svg(house, storey, FINDINGS)
 
 
-def test_code_on_the_key_ring_page_can_be_scanned(pack: bytes) -> None:
-    found = zxingcpp.read_barcodes(picture(pack, len(pages(pack)) - 1))
+def test_code_on_the_key_ring_can_be_scanned(ring: bytes) -> None:
+    found = zxingcpp.read_barcodes(picture(ring, 0))
     assert [f.text for f in found] == [f"ZW:{CODE}"]
 
 

@@ -15,17 +15,25 @@ from secondfix.papers import (
     TextFault,
     elevations_svg,
     findings_pdf,
+    key_ring_pdf,
     pack_pdf,
     plan_svg,
     worksheets_pdf,
 )
 
+_RING = "key-ring.pdf"
+
 
 @dataclass(frozen=True, slots=True)
 class Packed:
-    """File names to bytes, and the answers they were made of."""
+    """File names to bytes, and the answers they were made of.
+
+    ``key_ring`` is apart from ``files``, so that nobody writes it where others read: None unless codes were
+    given that the house refers to.
+    """
 
     files: Mapping[str, bytes]
+    key_ring: bytes | None
     checked: Checked
     walked: Walked
 
@@ -35,18 +43,18 @@ def pack(
 ) -> Packed | list[TextFault]:
     """Handover pack, findings, worksheets, plans and elevations; or every text that cannot be printed.
 
-    ``codes`` (reference to code) come only from a key ring that somebody opened for this: they make the key
-    ring page, apart. The same arguments give the same bytes.
+    ``codes`` (reference to code) come only from a key ring that somebody opened for this: they make a paper
+    of their own, and no other paper holds one. The same arguments give the same bytes.
     """
     checked, walked = check(house, assumptions=assumptions), walk(house, assumptions=assumptions)
     rows, settled = schedule(house, house.models), settled_assumptions(house, assumptions)
     times = scenes(house, assumptions=assumptions).times
+    keys = keys_of(rows, codes or {})
     papers = {
-        "handover-pack.pdf": pack_pdf(
-            rows, checked.findings, settled, setting=setting, keys=keys_of(rows, codes or {}), times=times
-        ),
+        "handover-pack.pdf": pack_pdf(rows, checked.findings, settled, setting=setting, times=times),
         "findings.pdf": findings_pdf(rows, checked.findings, settled, setting=setting),
         "worksheets.pdf": worksheets_pdf(rows, walked.walk, setting=setting),
+        **({_RING: key_ring_pdf(house, keys, setting=setting)} if keys else {}),
     }
     made: dict[str, bytes] = {}
     faults: list[TextFault] = []
@@ -57,12 +65,13 @@ def pack(
             faults += paper
     if faults:
         return list(dict.fromkeys(faults))
-    return Packed({**made, **dict(_pictures(rows, checked))}, checked, walked)
+    ring = made.pop(_RING, None)
+    return Packed({**made, **dict(_pictures(rows, checked))}, ring, checked, walked)
 
 
 def _pictures(rows: Schedule, checked: Checked) -> Iterator[tuple[str, bytes]]:
     for storey in rows.house.storeys:
-        yield f"plan-{storey}.svg", plan_svg(rows, storey).encode()
+        yield f"plan-{storey}.svg", plan_svg(rows, storey, checked.findings).encode()
     with_boxes = {box.room for box in rows.house.boxes.values()}
     for room in (r for r in rows.house.rooms if r in with_boxes):
         yield f"elevations-{room}.svg", elevations_svg(rows, room, checked.findings).encode()

@@ -23,6 +23,7 @@ from secondfix.house import Fault, House
 from secondfix.papers import Setting
 
 app = verb_app()
+KEY_RING = "key-ring.pdf"
 OutFolder = Annotated[Path, typer.Option("--out", metavar="FOLDER", help="Where to write.")]
 
 
@@ -32,7 +33,7 @@ def run(
     out: OutFolder = Path("out"),
     firm_folder: FirmFolder = None,
     keys: Annotated[
-        Path | None, typer.Option(metavar="RING", help="Also print the key ring, on a page apart.")
+        Path | None, typer.Option(metavar="RING", help="Also print the key ring, as a file of its own.")
     ] = None,
     paper: PaperSize = None,
     issue: Issue = "draft",
@@ -47,8 +48,10 @@ def run(
     lacking = sorted(references(house) - set(codes)) if keys is not None else []
     write_all(out, packed)
     print(f"{counted(len(packed.files), 'file')} in {out}")  # noqa: T201 - the command line prints
+    if packed.key_ring is not None:
+        print(f"the key ring in {out / KEY_RING}: keep it apart from the pack")  # noqa: T201 - as above
     if lacking:
-        print(f"not on the key ring, so not on its page: {', '.join(lacking)}")  # noqa: T201 - as above
+        print(f"not on the key ring, so not on its paper: {', '.join(lacking)}")  # noqa: T201 - as above
 
 
 def made(house: House, firm: Firm, setting: Setting, codes: dict[str, str]) -> Packed:
@@ -60,11 +63,13 @@ def made(house: House, firm: Firm, setting: Setting, codes: dict[str, str]) -> P
 
 
 def write_all(out: Path, packed: Packed) -> None:
-    """Every file whole; exit 2 where the folder cannot take them."""
+    """Every file whole, the key ring for its owner alone; exit 2 where the folder cannot take them."""
     if out.exists() and not out.is_dir():
         refuse([Fault(str(out), "", "a file", "a folder, or a new name")])
     for name, data in packed.files.items():
         write_file(out / name, data)
+    if packed.key_ring is not None:
+        write_file(out / KEY_RING, packed.key_ring, mode=0o600)
 
 
 def references(house: House) -> set[str]:

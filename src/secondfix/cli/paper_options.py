@@ -34,10 +34,10 @@ def unprintable(faults: Sequence[TextFault]) -> NoReturn:
     refuse([Fault("the paper", "", str(fault), "characters that its fonts have") for fault in faults])
 
 
-def write_file(path: Path, data: bytes) -> None:
+def write_file(path: Path, data: bytes, *, mode: int = 0o644) -> None:
     """Write the file whole, or exit 2 saying why not, leaving what stood there alone."""
     try:
-        write_whole(path, data)
+        write_whole(path, data, mode=mode)
     except OSError as error:
         why = (error.strerror or "cannot be written").lower()
         refuse([Fault(str(path), "", why, "a file that can be written")])

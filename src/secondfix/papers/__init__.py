@@ -7,7 +7,7 @@ the fonts of the one type family apart.
 from secondfix.papers.coverage import TextFault
 from secondfix.papers.drawing import elevations_svg, plan_svg
 from secondfix.papers.findings_paper import findings_pdf
-from secondfix.papers.pack import Key, pack_pdf
+from secondfix.papers.pack import Key, key_ring_pdf, pack_pdf
 from secondfix.papers.palette import DAY, NIGHT, Palette
 from secondfix.papers.setting import Setting, SheetSize, TitleBlock
 from secondfix.papers.worksheets_paper import worksheets_pdf
@@ -23,6 +23,7 @@ __all__ = [
     "TitleBlock",
     "elevations_svg",
     "findings_pdf",
+    "key_ring_pdf",
     "pack_pdf",
     "plan_svg",
     "worksheets_pdf",

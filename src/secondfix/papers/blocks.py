@@ -32,7 +32,7 @@ def table(
 ) -> Block:
     """A table whose head stands again on each page.
 
-    ``row_mm``: least height of a row that is written in; ``dense``: small, and kept on one page.
+    ``row_mm``: least height of a row that is written in; ``dense``: small, its rows close.
     """
     body = [list(r) for r in rows]
     return {"kind": "table", "columns": list(columns), "rows": body, "row_mm": row_mm, "dense": dense}
@@ -61,6 +61,11 @@ def lines(*parts: Cell) -> Cell:
 def marked(shape: str, words: str) -> Cell:
     """A legend's shape before its word."""
     return {"words": words, "shape": shape, "style": "strong"}
+
+
+def across(words: str) -> Cell:
+    """A row of its own across the whole table, in the strong face; the only cell of its row."""
+    return {"words": words, "style": "strong", "across": True}
 
 
 def tick_box() -> Cell:
@@ -108,6 +113,22 @@ def write_on(labels: Sequence[str]) -> Block:
     return {"kind": "write_on", "labels": list(labels)}
 
 
-def cover(house: str, title: str, pairs: Sequence[tuple[str, str]]) -> Block:
-    """The face of a pack."""
-    return {"kind": "cover", "house": house, "title": title, "pairs": [list(p) for p in pairs]}
+def beside(left: Sequence[Block], right: Sequence[Block], *, shares: tuple[float, float]) -> Block:
+    """Two groups side by side where that saves a page, else one beneath the other."""
+    return {"kind": "beside", "parts": [list(left), list(right)], "shares": list(shares)}
+
+
+def flanked(block: Block, side: Block, *, share: float) -> Block:
+    """A picture with notes at its right; ``share`` is the notes' part of the width."""
+    return {"kind": "flanked", "block": block, "side": side, "share": share}
+
+
+def together(blocks: Sequence[Block]) -> Block:
+    """Blocks that stay on one page; for no more than a page holds."""
+    return {"kind": "together", "blocks": list(blocks)}
+
+
+def cover(house: str, title: str, pairs: Sequence[tuple[str, str]], still_open: Sequence[Cell]) -> Block:
+    """The face of a pack, with what is open in words."""
+    facts = [list(p) for p in pairs]
+    return {"kind": "cover", "house": house, "title": title, "pairs": facts, "open": list(still_open)}

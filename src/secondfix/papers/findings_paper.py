@@ -10,10 +10,11 @@ from secondfix.papers.blocks import Block, Sheet, column, heading, para, soft, s
 from secondfix.papers.coverage import TextFault
 from secondfix.papers.drawing import SHAPE_WORDS, shape_of
 from secondfix.papers.figures import assumption_range, assumption_value
-from secondfix.papers.places import thing_words
-from secondfix.papers.setting import Setting
+from secondfix.papers.places import about_words, id_words, thing_words
+from secondfix.papers.setting import Setting, is_nec
+from secondfix.papers.snags import snags
 from secondfix.papers.typeset import typeset
-from secondfix.papers.words import sentence
+from secondfix.papers.words import counted, sentence
 
 
 def findings_pdf(
@@ -28,7 +29,7 @@ def findings_pdf(
     sheets = [
         findings_sheet(schedule, answers, assumptions, "S1/01"),
         survey_sheet(schedule, answers, "S1/02"),
-        assumptions_sheet(answers, assumptions, "S1/03"),
+        assumptions_sheet(schedule, answers, assumptions, "S1/03"),
     ]
     return typeset(sheets, title="findings", house=schedule.house, setting=setting, landscape=False)
 
@@ -36,11 +37,10 @@ def findings_pdf(
 def findings_sheet(
     schedule: Schedule, answers: Sequence[Finding], assumptions: Assumptions, number: str
 ) -> Sheet:
-    """Failures and cannot-tells in full, passes by the count."""
-    told = [f for f in answers if f.outcome is not Outcome.PASSES]
-    blocks: list[Block] = [para(_tally_words(answers), style="strong")]
+    """Failures and cannot-tells in full, passes by the count; numbers are those of the snag list."""
+    blocks: list[Block] = [para(tally_words(answers), style="strong")]
     shape = ""
-    for n, finding in enumerate(told, 1):
+    for n, finding in ((s.number, f) for s in snags(answers) for f in s.findings):
         if shape_of(finding) != shape:
             shape = shape_of(finding)
             blocks.append(heading(SHAPE_WORDS[shape]))
@@ -55,6 +55,7 @@ def findings_sheet(
                     [rule, soft(_source_of(answers, rule)), str(count)]
                     for rule, count in sorted(passed.items())
                 ],
+                dense=True,
             )
         )
     says = "Worst first, each with value, limit, source and remedy. No fault found does not mean safe."
@@ -80,15 +81,18 @@ def survey_sheet(schedule: Schedule, answers: Sequence[Finding], number: str) ->
     return Sheet(number, "Survey list", says, blocks)
 
 
-def assumptions_sheet(answers: Sequence[Finding], assumptions: Assumptions, number: str) -> Sheet:
+def assumptions_sheet(
+    schedule: Schedule, answers: Sequence[Finding], assumptions: Assumptions, number: str
+) -> Sheet:
     """The assumptions that some answer leaned on, with value, range and source."""
+    nec = is_nec(schedule.house)
     leaned = sorted({name for f in answers for name in f.assumptions})
     rows = [
         [
             soft(str(n)),
             {"lines": [strong(a.means), soft(name)]},
-            assumption_value(a),
-            assumption_range(a),
+            assumption_value(a, nec=nec),
+            assumption_range(a, nec=nec),
             a.source,
             a.set_by,
         ]
@@ -123,18 +127,25 @@ def _finding_block(schedule: Schedule, assumptions: Assumptions, number: int, f:
         "shape": shape_of(f),
         "number": str(number),
         "word": SHAPE_WORDS[shape_of(f)],
-        "place": f.place,
-        "room": thing_words(schedule.house, f.place).removeprefix(f.place).strip(),
+        "place": id_words(schedule.house, f.place),
+        "room": about_words(schedule.house, f.place),
         "rule": f.rule,
         "says": f.says,
         "pairs": [list(p) for p in pairs if p[1]],
     }
 
 
-def _tally_words(answers: Sequence[Finding]) -> str:
+def tally_words(answers: Sequence[Finding]) -> str:
+    """``1 danger, 2 faults, 4 cannot tell.``"""
     counts = Counter(shape_of(f) for f in answers)
-    parts = [f"{counts[shape]} {words.lower()}" for shape, words in SHAPE_WORDS.items() if counts[shape]]
+    parts = [shape_count(shape, counts[shape]) for shape in SHAPE_WORDS if counts[shape]]
     return ", ".join(parts) + "." if parts else "No question was asked."
+
+
+def shape_count(shape: str, count: int) -> str:
+    """So many of one shape; advice, cannot tell and no fault found have no plural."""
+    words = SHAPE_WORDS[shape].lower()
+    return counted(count, words, "" if shape in {"danger", "fault"} else words)
 
 
 def _source_of(answers: Sequence[Finding], rule: str) -> str:

@@ -9,6 +9,8 @@ from secondfix.papers.blocks import (
     Block,
     Cell,
     Sheet,
+    across,
+    beside,
     bullets,
     cautions,
     column,
@@ -20,13 +22,17 @@ from secondfix.papers.blocks import (
     strong,
     table,
     tick_box,
+    together,
     write_on,
 )
 from secondfix.papers.cautions import cautions_sheet
 from secondfix.papers.coverage import TextFault
-from secondfix.papers.setting import Setting
+from secondfix.papers.figures import feet_inches
+from secondfix.papers.setting import Setting, is_nec
 from secondfix.papers.typeset import typeset
-from secondfix.papers.words import sentence
+from secondfix.papers.words import sentence, stage_words
+
+_MOST_TOGETHER = 12  # rows of a function test that share one page with all that follows them
 
 
 def worksheets_pdf(schedule: Schedule, walk: Walk, *, setting: Setting) -> bytes | list[TextFault]:
@@ -38,30 +44,31 @@ def worksheets_pdf(schedule: Schedule, walk: Walk, *, setting: Setting) -> bytes
     """
     sheets = [
         cautions_sheet("S0/01"),
-        _order_sheet(walk, "S0/02"),
+        _order_sheet(schedule, walk, "S0/02"),
         *(_worksheet(w) for w in worksheets(schedule, walk, names(schedule))),
     ]
     return typeset(sheets, title="worksheets", house=schedule.house, setting=setting, landscape=False)
 
 
-def _order_sheet(walk: Walk, number: str) -> Sheet:
+def _order_sheet(schedule: Schedule, walk: Walk, number: str) -> Sheet:
     rows: list[list[Cell]] = []
     last = -1
     for step in walk.steps:
-        stage = strong(str(step.stage)) if step.stage != last else ""
+        if step.stage != last:
+            rows.append([across(sentence(stage_words(step.stage)).removesuffix("."))])
         last = step.stage
         marks = [soft(sentence(m.value)) for m in step.marks]
-        rows.append([stage, str(step.number), lines(step.words, *marks), tick_box()])
+        rows.append([str(step.number), lines(step.words, *marks), tick_box()])
     columns = [
-        column("Stage", mm=13),
-        column("Step", mm=11, align="right"),
+        column("Step", mm=13, align="right"),
         column("Do", fr=1),
         column("Done", mm=14, align="center"),
     ]
     apart = f" Positions not known: {', '.join(walk.unplaced)}." if walk.unplaced else ""
+    feet = f" ({feet_inches(walk.walked_mm)})" if is_nec(schedule.house) else ""
     says = (
         f"Every device after a parent that is joined and has power. Isolations: {walk.isolations}. "
-        f"Way between stops: about {walk.walked_mm / 1000:.0f} m.{apart}"
+        f"Way between stops: about {walk.walked_mm / 1000:.0f} m{feet}.{apart}"
     )
     return Sheet(
         number, "Order of work", says, [table(columns, rows)] if rows else [para("No device is chosen.")]
@@ -71,24 +78,31 @@ def _order_sheet(walk: Walk, number: str) -> Sheet:
 def _worksheet(w: Worksheet) -> Sheet:
     blocks: list[Block] = [
         para(w.where, style="soft"),
-        para(f"{w.device_title}. Worksheet {w.number}, stage {w.stage}."),
+        para(f"{w.device_title}. Worksheet {w.number}, {stage_words(w.stage)}."),
         _cautions(w),
     ]
     if w.code:
         blocks += [heading("Capture before fitting"), para(f"{w.code.words} Printed: {w.code.printed_at}.")]
     if w.removal:
         blocks += [heading("First"), *_removal(w.removal)]
-    blocks += [heading("Join"), *([para(" ".join(w.window))] if w.window else [])]
-    blocks += [steps(w.procedure, large=True), para(f"{w.through} {w.time}", style="small")]
+    # The order of work hangs on the parent: it stands before the steps, as large as they are.
+    blocks += [heading("Join"), para(w.through), *([para(" ".join(w.window))] if w.window else [])]
+    blocks += [steps(w.procedure, large=True), para(w.time)]
     blocks += [heading("Entries"), para(w.entries_words, style="strong"), _entries(w)]
     if w.tell_apart:
         blocks.append(bullets(w.tell_apart))
     settings = [sentence(s) for s in (w.power_loss, *w.time_limits) if s]
     blocks += [heading("Set"), bullets(settings)] if settings else []
-    blocks += [heading("Function test"), _tests(w)]
-    blocks.append(write_on(["Address", "Entries seen", "Date", "Initials"]))
-    blocks += _nothing(w)
-    return Sheet(f"S7/{w.number:02d}", w.place_title, "", blocks)
+    return Sheet(f"S7/{w.number:02d}", w.place_title, "", [*blocks, *_foot(w)])
+
+
+def _foot(w: Worksheet) -> list[Block]:
+    """Function test, what to try, lines to write on: on one page, side by side where that saves one."""
+    tests = [heading("Function test"), _tests(w)]
+    written = write_on(["Address", "Entries seen", "Date", "Initials"])
+    nothing = _nothing(w)
+    foot = [beside(tests, nothing, shares=(1.2, 1)), written] if nothing else [*tests, written]
+    return [together(foot)] if len(w.tests) <= _MOST_TOGETHER else foot
 
 
 def _removal(sentences: Sequence[str]) -> list[Block]:
@@ -147,9 +161,10 @@ def _nothing(w: Worksheet) -> list[Block]:
 
 
 def _tests(w: Worksheet) -> Block:
-    rows: list[list[Cell]] = [[strong(t.label), t.press, t.answer, tick_box(), tick_box()] for t in w.tests]
+    rows: list[list[Cell]] = [
+        [lines(strong(t.label), t.press), t.answer, tick_box(), tick_box()] for t in w.tests
+    ]
     columns = [
-        column("Gang", mm=24),
         column("Press", fr=1),
         column("Must answer", fr=1.4),
         column("Works", mm=14, align="center"),

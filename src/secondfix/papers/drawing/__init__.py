@@ -1,17 +1,29 @@
 """Plans and room elevations as SVG."""
 
 from secondfix.papers.drawing.elevation import Drawing, draw_elevations, elevations_svg
-from secondfix.papers.drawing.keynotes import SHAPE_WORDS, Keynote, keynotes_for, notes_height, shape_of
+from secondfix.papers.drawing.keynotes import (
+    SHAPE_WORDS,
+    Keynote,
+    NoteWords,
+    keynotes,
+    keynotes_for,
+    note_words,
+    notes_height,
+    shape_of,
+)
 from secondfix.papers.drawing.plan import draw_plan, plan_svg
 
 __all__ = [
     "SHAPE_WORDS",
     "Drawing",
     "Keynote",
+    "NoteWords",
     "draw_elevations",
     "draw_plan",
     "elevations_svg",
+    "keynotes",
     "keynotes_for",
+    "note_words",
     "notes_height",
     "plan_svg",
     "shape_of",

@@ -61,23 +61,35 @@ def draw_labels(canvas: Canvas, taken: Taken, swept: Taken, labels: list[Label])
 
 def _draw(canvas: Canvas, label: Label, spot: Rect) -> None:
     p = canvas.palette
-    x, y = label.at
-    near = (min(max(x, spot.left), spot.right), min(max(y, spot.top), spot.bottom))
-    gap = math.dist(near, label.at)
-    if gap > 16:
-        start = (x + (near[0] - x) * 11 / gap, y + (near[1] - y) * 11 / gap)
-        canvas.line(start, near, weight=LEADER, colour=p.line)
+    draw_leader(canvas, label.at, spot)
     for n, line in enumerate(label.lines):
         colour = p.ink if n == 0 else p.soft
         at = (spot.left, spot.top + 9.5 + 12 * n)
         canvas.text(at, line, size=LABEL, colour=colour, strong=label.strong and n == 0, halo=True)
 
 
+def draw_leader(canvas: Canvas, at: Xy, spot: Rect) -> None:
+    """A thin line from a symbol to what belongs to it, where that stands far from it."""
+    x, y = at
+    near = (min(max(x, spot.left), spot.right), min(max(y, spot.top), spot.bottom))
+    gap = math.dist(near, at)
+    if gap > 16:
+        start = (x + (near[0] - x) * 11 / gap, y + (near[1] - y) * 11 / gap)
+        canvas.line(start, near, weight=LEADER, colour=canvas.palette.line)
+
+
 def _best(label: Label, taken: Taken, swept: Taken) -> Rect | None:
-    spots = [(r, far) for r, far in _spots(label) if taken.free(r)]
-    ranked = [
-        (far > 60, not _within(r, label.room), not swept.free(r), n) for n, (r, far) in enumerate(spots)
-    ]
+    wide = max(text_width(t, LABEL, strong=label.strong) for t in label.lines)
+    high = 12.0 * len(label.lines)
+    return free_spot(label.at, (wide, high), taken, swept, toward=label.toward, room=label.room)
+
+
+def free_spot(
+    at: Xy, size: Xy, taken: Taken, swept: Taken, *, toward: Xy = (1.0, 0.0), room: Sequence[Xy] = ()
+) -> Rect | None:
+    """The nearest free box of a size beside a point, in its own room if it can; None if there is none."""
+    spots = [(r, far) for r, far in _spots(at, size, toward) if taken.free(r)]
+    ranked = [(far > 60, not _within(r, room), not swept.free(r), n) for n, (r, far) in enumerate(spots)]
     return spots[min(ranked)[-1]][0] if ranked else None
 
 
@@ -97,12 +109,10 @@ def _within(r: Rect, outline: Sequence[Xy]) -> bool:
     return all(inside(c, outline) for c in corners)
 
 
-def _spots(label: Label) -> Iterator[tuple[Rect, float]]:
+def _spots(at: Xy, size: Xy, toward: Xy) -> Iterator[tuple[Rect, float]]:
     """Candidate boxes around a point with their distance: nearest first, and first towards the room."""
-    x, y = label.at
-    wide = max(text_width(t, LABEL, strong=label.strong) for t in label.lines)
-    high = 12.0 * len(label.lines)
-    facing = math.atan2(label.toward[1], label.toward[0])
+    (x, y), (wide, high) = at, size
+    facing = math.atan2(toward[1], toward[0])
     for ring in range(16):
         r = 11.0 + 8 * ring
         turns = range(0, 181, 45 if ring < 2 else 15)

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from secondfix.papers.drawing.canvas import Canvas, Rect, Xy, text_width, wrapped
+from secondfix.papers.drawing.keynotes import SHAPE_WORDS, draw_mark
 from secondfix.papers.drawing.structure import PX_PER_PAPER_MM, WALL_WORDS
 from secondfix.papers.drawing.symbols import SYMBOL_WORDS, draw_symbol
 from secondfix.papers.palette import FITTING, LABEL, LEADER, WALL
@@ -18,6 +19,8 @@ _RAISED = {
     "controller": 10.0,
     "repeater": 10.0,
 }
+_MM_PER_FOOT = 304.8
+_METRES = (1, 2, 5, 10, 20, 50)
 _DOOR, _COUNT, _FEED = "door", "count", "feed"
 _WORDS = {
     **SYMBOL_WORDS,
@@ -25,12 +28,13 @@ _WORDS = {
     _DOOR: "door; the side it hangs on is not surveyed",
     _COUNT: "gangs of a box",
     _FEED: "beneath a light point: the gang that feeds it",
+    **{shape: words.lower() for shape, words in SHAPE_WORDS.items() if shape != "passes"},
 }
 
 
-def legend_rows(symbols: set[str], walls: set[str], *, doors: bool) -> list[str]:
-    """Which rows the legend needs, in the order of the symbols and walls it knows."""
-    wanted = symbols | walls | ({_DOOR} if doors else set()) | {_COUNT}
+def legend_rows(symbols: set[str], walls: set[str], shapes: set[str], *, doors: bool) -> list[str]:
+    """Which rows the legend needs, in the order of the symbols, walls and shapes it knows."""
+    wanted = symbols | walls | shapes | ({_DOOR} if doors else set()) | {_COUNT}
     wanted |= {_FEED} if symbols & {"luminaire", "fan"} else set()
     return [key for key in _WORDS if key in wanted]
 
@@ -65,6 +69,8 @@ def _draw_row(canvas: Canvas, key: str, at: Xy) -> None:
         if key in {"masonry", "light"}:
             canvas.polygon(corners, weight=0, fill=f"url(#{key})")
         canvas.polygon(corners, weight=WALL, dash="5 3" if key == "unmeasured" else "")
+    elif key in SHAPE_WORDS:
+        draw_mark(canvas, (left + 12, y - 1), key, 1)
     elif key == _DOOR:
         canvas.path(f"M{left + 4:.2f} {y + 6:.2f}v-14", weight=FITTING)
         canvas.path(f"M{left + 4:.2f} {y - 8:.2f}a14 14 0 0 1 14 14", weight=LEADER, colour=p.line)
@@ -79,16 +85,17 @@ def _draw_row(canvas: Canvas, key: str, at: Xy) -> None:
         canvas.text((left + 34, y + 3 + 12 * n - (5 if len(lines) > 1 else 0)), line, size=LABEL)
 
 
-def draw_scale_bar(canvas: Canvas, scale: int, at: Xy) -> None:
-    """A bar of a round number of metres."""
-    px_per_m = 1000 * PX_PER_PAPER_MM / scale
-    metres = next((m for m in (1, 2, 5, 10, 20, 50) if m * px_per_m >= 70), 100)
+def draw_scale_bar(canvas: Canvas, scale: int, at: Xy, *, nec: bool) -> None:
+    """A bar of a round number of metres, or of feet where the house follows NFPA 70."""
+    unit, mm, steps = ("ft", _MM_PER_FOOT, (2, 5, 10, 20, 50, 100)) if nec else ("m", 1000.0, _METRES)
+    px = mm * PX_PER_PAPER_MM / scale
+    count = next((n for n in steps if n * px >= 70), 2 * steps[-1])
     x, y = at
-    end = x + metres * px_per_m
-    soft = canvas.palette.soft
+    end = x + count * px
+    soft, words = canvas.palette.soft, f"{count} {unit}"
     canvas.line((x, y), (end, y), weight=WALL)
     for place in (x, (x + end) / 2, end):
         canvas.line((place, y - 4), (place, y + 4), weight=WALL)
     canvas.text((x, y + 15), "0", size=LABEL, colour=soft)
-    canvas.text((end, y + 15), f"{metres} m", size=LABEL, colour=soft, anchor="middle")
-    canvas.text((end + text_width(f"{metres} m", LABEL), y + 4), f"1:{scale}", size=LABEL, colour=soft)
+    canvas.text((end, y + 15), words, size=LABEL, colour=soft, anchor="middle")
+    canvas.text((end + text_width(words, LABEL), y + 4), f"1:{scale}", size=LABEL, colour=soft)

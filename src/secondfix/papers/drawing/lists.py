@@ -38,12 +38,21 @@ def button_lists(
         left = min(plate.body.left, right - wide)
         heights = sorted({top, *(d.at.bottom + 8 for d in done)})
         spots = [
-            ButtonList(plate.id, lines, Rect(left, y, left + wide, y + high), plate.body.left + 4)
+            ButtonList(plate.id, lines, Rect(left, y, left + wide, y + high), x)
             for y in heights
+            for x in _ways_down(plate, plates)
         ]
         # Beneath everything there is always room, if need be with a dotted line through words.
         done.append(next((s for s in spots if not _blocked(s, done, top)), spots[-1]))
     return done
+
+
+def _ways_down(plate: Plate, plates: Sequence[Plate]) -> list[float]:
+    """Where the dotted line may leave a plate, first where it passes behind no lower one."""
+    body = plate.body
+    ways = [body.left + 4, body.right - 4, body.left + 4 + (body.right - body.left - 8) / 2]
+    under = [p.footprint for p in plates if p is not plate and p.body.bottom > body.bottom]
+    return sorted(ways, key=lambda x: any(r.left - 2 < x < r.right + 2 for r in under))
 
 
 def _blocked(item: ButtonList, done: Sequence[ButtonList], top: float) -> bool:
@@ -51,6 +60,8 @@ def _blocked(item: ButtonList, done: Sequence[ButtonList], top: float) -> bool:
     for other in done:
         theirs = Rect(other.x - 4, top, other.x + 4, other.at.top)
         if item.at.meets(other.at, 6) or leader.meets(other.at) or item.at.meets(theirs, 2):
+            return True
+        if abs(item.x - other.x) < 5:
             return True
     return False
 

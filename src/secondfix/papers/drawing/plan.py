@@ -3,9 +3,11 @@
 import math
 from collections.abc import Iterable, Sequence
 
+from secondfix.findings import Finding
 from secondfix.house import Point, Position, Schedule
 from secondfix.papers.drawing.canvas import Canvas, Rect, Xy, text_width, wrapped
 from secondfix.papers.drawing.elevation import Drawing
+from secondfix.papers.drawing.keynotes import Keynote, keynotes
 from secondfix.papers.drawing.labels import Label, Taken, draw_labels, inside
 from secondfix.papers.drawing.legend import (
     LEGEND_WIDTH,
@@ -14,6 +16,7 @@ from secondfix.papers.drawing.legend import (
     legend_height,
     legend_rows,
 )
+from secondfix.papers.drawing.plan_marks import Anchor, draw_marks, marks_by_place
 from secondfix.papers.drawing.spots import Spot, spots_of
 from secondfix.papers.drawing.structure import (
     PX_PER_PAPER_MM,
@@ -28,6 +31,7 @@ from secondfix.papers.drawing.structure import (
 from secondfix.papers.drawing.symbols import draw_symbol, footprint
 from secondfix.papers.drawing.unfold import nearest_side, opening_ends, sides_of
 from secondfix.papers.palette import DAY, LABEL, TEXT, Palette
+from secondfix.papers.setting import is_nec
 
 _SCALES = (20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500, 1000, 2000, 5000, 10000)
 
@@ -35,6 +39,7 @@ _SCALES = (20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500, 1000, 2000, 5
 def plan_svg(
     schedule: Schedule,
     storey_id: str,
+    notes: Iterable[Finding] = (),
     *,
     palette: Palette = DAY,
     width: float = 1016.0,
@@ -42,18 +47,29 @@ def plan_svg(
 ) -> str:
     """The plan of one storey as an SVG picture with its legend.
 
+    ``notes`` are all findings of the house: each that is not a pass stands as its numbered shape at its
+    place, with the number of the snag list.
     ``width`` and ``height`` in user units of 1/96 inch: the largest usual scale at which the storey
     fits is taken. What has no position is listed beneath, never dropped. KeyError for a storey that
     is not in the house.
     """
-    return draw_plan(schedule, storey_id, palette=palette, width=width, height=height, words=True).svg
+    marks = keynotes(notes)
+    return draw_plan(schedule, storey_id, marks, palette=palette, width=width, height=height, words=True).svg
 
 
 def draw_plan(
-    schedule: Schedule, storey_id: str, *, palette: Palette, width: float, height: float, words: bool
+    schedule: Schedule,
+    storey_id: str,
+    notes: Sequence[Keynote],
+    *,
+    palette: Palette,
+    width: float,
+    height: float,
+    words: bool,
 ) -> Drawing:
     """The same, with the remarks apart where a paper sets them itself (``words`` False)."""
     house = schedule.house
+    marks = _marks_of_storey(schedule, storey_id, notes)
     storey = house.storeys[storey_id]
     spots = [s for s in spots_of(schedule) if house.rooms[s.room].storey == storey_id]
     placed = [s for s in spots if s.position]
@@ -64,20 +80,25 @@ def draw_plan(
     remarks: list[str] = []
     scale = None
     classes = {wall_class(w) for w in house.walls.values() if w.storey == storey_id}
-    rows = legend_rows({s.symbol for s in placed}, classes, doors=storey_id in _doors(schedule))
+    symbols, shapes = {s.symbol for s in placed}, {n.shape for own in marks.values() for n in own}
+    rows = legend_rows(symbols, classes, shapes, doors=storey_id in _doors(schedule))
     field = legend = Rect(width - LEGEND_WIDTH, 4, width, height)
     if points:
         scale, view, field, legend = _fitted(points, len(rows), width=width, height=height)
         remarks.append(f"Scale 1:{scale} at the size of this sheet. North is at the top.")
         draw_walls(canvas, house, storey_id, view)
         draw_openings(canvas, house, storey_id, view)
-        unlabelled = _draw_spots(canvas, schedule, storey_id, placed, view=view, field=field)
+        unlabelled, unmarked = _draw_spots(canvas, schedule, storey_id, placed, marks, view=view, field=field)
+        list_name = "punch list" if is_nec(house) else "snag list"
+        remarks += [f"Numbers are those of the {list_name}."] if marks else []
         remarks += [f"No room for the label of {', '.join(unlabelled)}."] if unlabelled else []
-        draw_scale_bar(canvas, scale, (field.left + 4, field.bottom + 14))
+        remarks += [f"No room for the marks of {_listed(unmarked)}."] if unmarked else []
+        draw_scale_bar(canvas, scale, (field.left + 4, field.bottom + 14), nec=is_nec(house))
     else:
         remarks.append("No outline, wall or position of this storey is known: there is nothing to draw.")
     if lost:
-        remarks.append("Position not known: " + "; ".join(" ".join(s.lines) for s in lost) + ".")
+        named = (f"{' '.join(s.lines)}{_noted(marks.get(s.id, []))}" for s in lost)
+        remarks.append(f"Position not known: {'; '.join(named)}.")
     reach = draw_legend(canvas, rows, legend)
     bottom = max(height if points else 40.0, reach + 8)
     if words:
@@ -87,6 +108,27 @@ def draw_plan(
     says = f"Plan of {storey.name}. {' '.join(remarks)}"
     svg = canvas.svg(width=width, height=bottom + 4, title=f"{storey.name}, plan", says=says)
     return Drawing(svg, width, bottom + 4, scale, tuple(remarks))
+
+
+def _marks_of_storey(
+    schedule: Schedule, storey_id: str, notes: Iterable[Keynote]
+) -> dict[str, list[Keynote]]:
+    """The marks of a storey's boxes, places and rooms."""
+    house = schedule.house
+    room_of = {i: b.room for i, b in house.boxes.items()} | {i: p.room for i, p in house.places.items()}
+    return {
+        where: own
+        for where, own in marks_by_place(house, notes).items()
+        if house.rooms[room_of.get(where, where)].storey == storey_id
+    }
+
+
+def _noted(own: Sequence[Keynote]) -> str:
+    return f" (note {', '.join(str(n.number) for n in own)})" if own else ""
+
+
+def _listed(marks: dict[str, list[Keynote]]) -> str:
+    return "; ".join(f"{where}{_noted(own)}" for where, own in marks.items())
 
 
 def _doors(schedule: Schedule) -> set[str]:
@@ -132,9 +174,16 @@ def _view(points: Sequence[Xy], field: Rect) -> tuple[int, View]:
 
 
 def _draw_spots(
-    canvas: Canvas, schedule: Schedule, storey_id: str, placed: Sequence[Spot], *, view: View, field: Rect
-) -> list[str]:
-    """Symbols, then room names, then their labels; returns the ids whose label found no room."""
+    canvas: Canvas,
+    schedule: Schedule,
+    storey_id: str,
+    placed: Sequence[Spot],
+    marks: dict[str, list[Keynote]],
+    *,
+    view: View,
+    field: Rect,
+) -> tuple[list[str], dict[str, list[Keynote]]]:
+    """Symbols, room names, labels, marks; returns the ids whose label, and whose marks, found no room."""
     house = schedule.house
     taken, swept = Taken(field), Taken(field)
     at: dict[str, Xy] = {}
@@ -154,9 +203,11 @@ def _draw_spots(
         if house.walls[door.wall].storey == storey_id:
             for x, y in swing(*(view(*p) for p in opening_ends(house.walls[door.wall], door))):
                 swept.take(Rect(x - 1, y - 1, x + 1, y + 1))
-    for room in house.rooms.values():
+    anchors: dict[str, Anchor] = {}
+    for room_id, room in house.rooms.items():
         if room.storey == storey_id and room.outline_mm:
-            _draw_room_name(canvas, taken, room.name, [view(*p) for p in room.outline_mm])
+            outline = tuple(view(*p) for p in room.outline_mm)
+            anchors[room_id] = Anchor(_draw_room_name(canvas, taken, room.name, outline), (0.0, 1.0), outline)
     labels = [
         Label(
             _middle(footprint(s.symbol, at[s.id], ways[s.id])),
@@ -167,8 +218,12 @@ def _draw_spots(
         )
         for s in placed
     ]
-    left_over = draw_labels(canvas, taken, swept, labels)
-    return [label.lines[0] for label in left_over]
+    # Boxes first, then what is open, then the rest: on a crowded plan the rest is told beneath.
+    left_over = draw_labels(canvas, taken, swept, [x for x in labels if x.strong])
+    beside = {s.id: Anchor(x.at, x.toward, x.room) for s, x in zip(placed, labels, strict=True)}
+    unmarked = draw_marks(canvas, taken, swept, marks, {**beside, **anchors})
+    left_over += draw_labels(canvas, taken, swept, [x for x in labels if not x.strong])
+    return [label.lines[0] for label in left_over], unmarked
 
 
 def _own_room(at: Xy, outline: Sequence[Xy]) -> tuple[Xy, ...]:
@@ -208,8 +263,8 @@ def _take_wall(taken: Taken, a: Xy, b: Xy, half: float) -> None:
         taken.take(Rect(x - half, y - half, x + half, y + half))
 
 
-def _draw_room_name(canvas: Canvas, taken: Taken, name: str, outline: Sequence[Xy]) -> None:
-    """In the middle of the room, or the nearest free line above or below."""
+def _draw_room_name(canvas: Canvas, taken: Taken, name: str, outline: Sequence[Xy]) -> Xy:
+    """In the middle of the room, or the nearest free line above or below; returns where."""
     xs, ys = [p[0] for p in outline], [p[1] for p in outline]
     lines = wrapped(name, width=max(max(xs) - min(xs) - 30, 60), size=TEXT)
     wide, high = max(text_width(t) for t in lines), 14.0 * len(lines)
@@ -232,3 +287,4 @@ def _draw_room_name(canvas: Canvas, taken: Taken, name: str, outline: Sequence[X
             anchor="middle",
             halo=True,
         )
+    return _middle(spot)

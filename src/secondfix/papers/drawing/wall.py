@@ -6,15 +6,33 @@ from dataclasses import dataclass
 from secondfix.house import Schedule
 from secondfix.papers.drawing.canvas import Canvas, Rect, text_width
 from secondfix.papers.drawing.fittings import Fitting, draw_fittings
-from secondfix.papers.drawing.layout import ROW_LEFT, WALL_GAP, Hung
+from secondfix.papers.drawing.layout import WALL_GAP, Hung
 from secondfix.papers.drawing.lists import button_lists, draw_lists
-from secondfix.papers.drawing.plates import Plate, draw_plate, set_apart
+from secondfix.papers.drawing.plates import Plate, draw_plate, draw_true_place, set_apart
 from secondfix.papers.drawing.structure import PX_PER_PAPER_MM
 from secondfix.papers.drawing.unfold import Hole, Side, holes_of
 from secondfix.papers.duties import rows_of_box
+from secondfix.papers.figures import feet_inches, length
 from secondfix.papers.palette import FITTING, FLOOR, LABEL, LEADER, WALL
+from secondfix.papers.setting import is_nec
 
 _LEAST_HEIGHT = 120.0  # a lower wall would leave no room between plate and floor
+_HEAD, _FOOT = 20.0, 20.0
+
+
+def row_left(*, nec: bool) -> float:
+    """Where walls begin, right of the heights: metres, or millimetres with feet and inches."""
+    return 104.0 if nec else 52.0
+
+
+def least_height(ceiling_mm: int, scale: int) -> float:
+    """What a row takes at least, without any list."""
+    return _HEAD + _wall_height(ceiling_mm, scale) + _FOOT
+
+
+def _wall_height(ceiling_mm: int, scale: int) -> float:
+    """All walls of a room keep one scale; where it would press them flat the height alone is let out."""
+    return max(ceiling_mm * PX_PER_PAPER_MM / scale, _LEAST_HEIGHT)
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,38 +56,43 @@ def draw_row(
     canvas: Canvas,
     schedule: Schedule,
     storey_id: str,
-    row: Sequence[tuple[Side, Sequence[Hung]]],
+    row: Sequence[tuple[Side, float, Sequence[Hung]]],
     *,
     scale: int,
     ceiling_mm: int,
     top: float,
     width: float,
-) -> float:
-    """The walls of one row; returns how far down they and their lists reach."""
+) -> tuple[float, bool]:
+    """The walls of one row, each in the middle of its slot; returns how far down they and their lists reach,
+    and whether a plate had to stand aside."""
+    nec = is_nec(schedule.house)
     px = PX_PER_PAPER_MM / scale
-    head = top + 20
-    # All walls of a room keep one scale; where it would press them flat the height alone is let out.
-    tall = max(ceiling_mm * px, _LEAST_HEIGHT)
-    floor = head + tall
-    left = ROW_LEFT
+    head = top + _HEAD
+    floor = head + _wall_height(ceiling_mm, scale)
+    left = row_left(nec=nec)
     plates: list[Plate] = []
-    for side, hung in row:
-        right = left + side.length_mm * px
+    for side, slot, hung in row:
+        start = left + (slot - side.length_mm * px) / 2
         holes = tuple(holes_of(schedule.house, storey_id, side))
-        plates += _draw_wall(canvas, schedule, _Wall(side, hung, holes, Rect(left, head, right, floor), px))
-        left = right + WALL_GAP
-    canvas.line((ROW_LEFT - 12, floor), (left - WALL_GAP + 12, floor), weight=FLOOR)
-    _draw_heights(canvas, [h.height_mm for _, hung in row for h in hung if h.box], floor, px)
+        at = Rect(start, head, start + side.length_mm * px, floor)
+        plates += _draw_wall(canvas, schedule, _Wall(side, hung, holes, at, px))
+        left += slot + WALL_GAP
+    begin = row_left(nec=nec)
+    canvas.line((begin - 12, floor), (left - WALL_GAP + 12, floor), weight=FLOOR)
+    heights = [h.height_mm for _, _, hung in row for h in hung if h.box]
+    _draw_heights(canvas, heights, floor, px, nec=nec)
     lists = button_lists(schedule, plates, top=floor + 14, right=width - 4)
     draw_lists(canvas, lists, plates)
     for plate in plates:
+        draw_true_place(canvas, plate, plates)
+    for plate in plates:
         draw_plate(canvas, plate)
-    return max([floor + 10, *(item.at.bottom for item in lists)]) + 10
+    return max([floor + 10, *(item.at.bottom for item in lists)]) + 10, any(p.moved for p in plates)
 
 
 def _draw_wall(canvas: Canvas, schedule: Schedule, wall: _Wall) -> list[Plate]:
     at = wall.at
-    _draw_name(canvas, wall.side, at)
+    _draw_name(canvas, wall.side, at, nec=is_nec(schedule.house))
     canvas.rect(at, weight=WALL)
     holes = [wall.hole_at(h) for h in wall.holes]
     for hole, place in zip(wall.holes, holes, strict=True):
@@ -80,15 +103,14 @@ def _draw_wall(canvas: Canvas, schedule: Schedule, wall: _Wall) -> list[Plate]:
             at.left + h.along_mm * wall.px,
             at.bottom - h.height_mm * wall.px,
             tuple(rows_of_box(schedule, h.id)),
+            at,
             h.notes,
             h.far,
-            (at.left, at.right),
-            at.top,
         )
         for h in wall.hung
         if h.box
     ]
-    apart = set_apart(plates, holes, left=at.left, right=at.right)
+    apart = set_apart(plates, holes)
     fittings = [
         Fitting(h.id, h.words, at.left + h.along_mm * wall.px, at.bottom - h.height_mm * wall.px, h.lamp)
         for h in wall.hung
@@ -98,14 +120,14 @@ def _draw_wall(canvas: Canvas, schedule: Schedule, wall: _Wall) -> list[Plate]:
     return apart
 
 
-def _draw_name(canvas: Canvas, side: Side, at: Rect) -> None:
+def _draw_name(canvas: Canvas, side: Side, at: Rect, *, nec: bool) -> None:
     """The wall's name with its length; on a short wall the name alone, or its first letter."""
     middle, y, wide = (at.left + at.right) / 2, at.top - 7, at.right - at.left + WALL_GAP - 6
-    length = f"  {side.length_mm / 1000:.2f} m"
-    whole, tail = text_width(side.name + " "), text_width(length, LABEL)
+    long = f"  {length(side.length_mm, nec=nec)}"
+    whole, tail = text_width(side.name + " "), text_width(long, LABEL)
     if whole + tail <= wide:
         canvas.text((middle - (whole + tail) / 2, y), side.name)
-        canvas.text((middle + (whole - tail) / 2, y), length.strip(), size=LABEL, colour=canvas.palette.soft)
+        canvas.text((middle + (whole - tail) / 2, y), long.strip(), size=LABEL, colour=canvas.palette.soft)
         return
     name = next((n for n in (side.name, side.name.split()[0], side.name[0]) if text_width(n) <= wide), "")
     if name:
@@ -128,12 +150,14 @@ def _draw_hole(canvas: Canvas, at: Rect, *, door: bool) -> None:
         canvas.line((at.left, y), (at.right, y), weight=LEADER, colour=line)
 
 
-def _draw_heights(canvas: Canvas, heights_mm: Sequence[int], floor: float, px: float) -> None:
+def _draw_heights(canvas: Canvas, heights_mm: Sequence[int], floor: float, px: float, *, nec: bool) -> None:
     """Heights of the plates above the floor, at the left; close ones spread so that all can be read."""
     p = canvas.palette
     last = floor + 20
+    begin = row_left(nec=nec)
     for height in sorted(set(heights_mm)):
         true = floor - height * px
         y = last = min(true, last - 13)
-        canvas.path(f"M{ROW_LEFT} {true:.2f}h-6L{ROW_LEFT - 12} {y:.2f}", weight=LEADER, colour=p.line)
-        canvas.text((ROW_LEFT - 15, y + 3.5), f"{height / 1000:.2f}", size=LABEL, colour=p.soft, anchor="end")
+        words = f"{height}  {feet_inches(height)}" if nec else f"{height / 1000:.2f}"
+        canvas.path(f"M{begin} {true:.2f}h-6L{begin - 12} {y:.2f}", weight=LEADER, colour=p.line)
+        canvas.text((begin - 15, y + 3.5), words, size=LABEL, colour=p.soft, anchor="end")

@@ -1,10 +1,14 @@
-"""The key ring page: only on request, always on a page apart, always last."""
+"""The key ring: a paper of its own, only on request; no other paper holds a code."""
 
 import io
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from secondfix.house import House
 from secondfix.papers.blocks import Sheet, cautions
+from secondfix.papers.coverage import TextFault
+from secondfix.papers.setting import Setting
+from secondfix.papers.typeset import typeset
 
 # ISO/IEC 18004: a quiet zone of four modules around the symbol.
 _QUIET_MODULES = 4
@@ -21,7 +25,17 @@ class Key:
     qr: str = ""
 
 
-def key_ring_sheet(keys: Sequence[Key], number: str) -> Sheet:
+def key_ring_pdf(house: House, keys: Sequence[Key], *, setting: Setting) -> bytes | list[TextFault]:
+    """Codes and keys of one house as a PDF of their own, or its unprintable texts.
+
+    Whoever calls it keeps the file apart, readable to its owner alone. The same arguments give the same
+    bytes.
+    """
+    sheets = [_sheet(keys, "S9/01")]
+    return typeset(sheets, title="key ring", house=house, setting=setting, landscape=True)
+
+
+def _sheet(keys: Sequence[Key], number: str) -> Sheet:
     """Every key with its code, and a QR picture where there is one to scan."""
     pictures = {key.ref: qr_svg(key.qr) for key in keys if key.qr}
     cards = [
@@ -30,7 +44,8 @@ def key_ring_sheet(keys: Sequence[Key], number: str) -> Sheet:
     ]
     blocks = [
         cautions(
-            "Whoever holds this sheet can open the house.", ["Keep it apart from the pack. It is not copied."]
+            "Whoever holds this sheet can open the house.",
+            ["Keep it apart from the pack. It stands in no drawing register. It is not copied."],
         ),
         {"kind": "keys", "cards": cards},
     ]

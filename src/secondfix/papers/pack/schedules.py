@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 
 from secondfix.findings import Severity
-from secondfix.house import Duty, Load, Row, Schedule
+from secondfix.house import ABSENT, EARTH, Duty, Fact, Load, Row, Schedule
 from secondfix.papers.blocks import (
     Block,
     Cell,
@@ -39,11 +39,15 @@ def switch_schedule_sheet(schedule: Schedule, number: str) -> Sheet:
         column("Load", fr=1.7),
         column("Kind", fr=1.5),
         column("Purpose", fr=1.2),
-        column("Power", mm=26),
-        column("Line", mm=21),
-        column("Neutral", mm=21),
+        column("Power", mm=22),
+        column("Line", mm=19),
+        column("Neutral at the mount", mm=25),
+        column("Neutral of the load", mm=31),
     ]
-    says = "Every gang, what it is for, what it feeds. Line and neutral name the circuits they belong to."
+    says = (
+        "Every gang, what it is for, what it feeds. Line and neutral name the circuits they belong to. A "
+        "triangle marks a neutral that is not of the line's circuit: it stays live when that is off."
+    )
     return Sheet(number, "Switch schedule", says, [table(columns, rows)])
 
 
@@ -61,8 +65,21 @@ def _gang_cells(schedule: Schedule, r: Row) -> list[Cell]:
         words,
         *loaded,
         known_value(r.gang.line, r.gang.line.value if r.gang.line else ""),
-        known_value(r.mount.neutral, r.mount.neutral.value if r.mount.neutral else ""),
+        _neutral_cell(r.mount.neutral, r.gang.line),
+        _neutral_cell(r.load.neutral, r.gang.line) if r.load else "",
     ]
+
+
+def _neutral_cell(neutral: Fact[str] | None, line: Fact[str] | None) -> Cell:
+    """The circuit of a neutral, under the danger's shape where the line is known to be of another."""
+    words = known_value(neutral, neutral.value if neutral else "")
+    if neutral is None or neutral.value == ABSENT:
+        return words
+    if neutral.value == EARTH:
+        return lines(marked("danger", words), soft("danger: never a neutral"))
+    if line is None or neutral.value == line.value:
+        return words
+    return lines(marked("danger", words), soft(f"danger: line is {line.value}"))
 
 
 def _outputs(schedule: Schedule) -> Iterator[list[Cell]]:
@@ -81,7 +98,8 @@ def _outputs(schedule: Schedule) -> Iterator[list[Cell]]:
                     lines(c.load_id, load.name),
                     *_load_cells(load),
                     known_value(circuit, circuit.value if circuit else ""),
-                    known_value(load.neutral, load.neutral.value if load.neutral else ""),
+                    soft("no mount"),
+                    _neutral_cell(load.neutral, circuit),
                 ]
 
 
@@ -114,7 +132,10 @@ def scene_schedule_sheet(schedule: Schedule, number: str, times: Iterable[SceneT
 
 
 def _scene_table(
-    schedule: Schedule, chart: SceneSchedule, resolutions: Sequence[Resolution], part: slice
+    schedule: Schedule,
+    chart: SceneSchedule,
+    resolutions: Sequence[Resolution],
+    part: slice,
 ) -> Block:
     house = schedule.house
     shown = chart.columns[part]
