@@ -413,7 +413,10 @@ def button_sheet(**start: Any) -> tuple[str, ...]:
         devices={"D1": {"model": tick.key, "network": "N2", "place": "P1"}},
         scenes={"S1": {"name": "Everything off", "starts": [{"by": "sensor", "device": "D1", **start}]}},
     )
-    rows = sheets(house, {"N2": all_heard(["D1"])})[0].tests
+    found = sheets(house, {"N2": all_heard(["D1"])})[0]
+    assert found.entries_words == "3 entries must appear, one for each button."
+    assert [e.label for e in found.entries] == ["button 1", "button 2", "button 3"]
+    rows = found.tests
     assert [(r.label, r.press) for r in rows] == [(f"button {n}", f"Press button {n}.") for n in (1, 2, 3)]
     return tuple(r.answer for r in rows)
 

@@ -11,16 +11,19 @@ from secondfix.terms import PURPOSES, AllOff, Protocol, UnattendedOn
 
 def entry_rows(names: Names, device_id: str) -> tuple[EntryRow, ...]:
     """Name and purpose of each entry; the whole-device entry without a purpose and out of scenes."""
-    return tuple(_row(e) for e in names.of_device.get(device_id, ()))
+    entries = names.of_device.get(device_id, ())
+    return tuple(_row(e, alone=len(entries) == 1) for e in entries)
 
 
-def _row(entry: Entry) -> EntryRow:
+def _row(entry: Entry, *, alone: bool) -> EntryRow:
     if entry.kind is EntryKind.WHOLE_DEVICE:
         note = "named after the place; never in a scene"
         if not entry.stands:
             note += "; appears only if the model has one"
         return EntryRow("whole device", entry.endpoint, entry.name, "no purpose", note)
-    label = f"gang {entry.number}" if entry.kind is EntryKind.GANG else "this device"
+    label = f"gang {entry.number}"
+    if entry.kind is not EntryKind.GANG:
+        label = "this device" if alone else f"button {entry.number}"
     note = "" if entry.explained else "name for now: nobody knows yet what this gang does"
     return EntryRow(label, entry.endpoint, entry.name, _purpose(entry), note)
 
@@ -42,7 +45,8 @@ def entries_words(model: Model | None) -> str:
     if model.entries == 1:
         return "1 entry must appear."
     if not model.whole_entry:
-        return f"{model.entries} entries must appear, one for each gang."
+        word = "button" if model.form is Form.BATTERY_BUTTON else "gang"
+        return f"{model.entries} entries must appear, one for each {word}."
     rest = f"{model.gangs} gangs" if model.gangs > 1 else "1 gang" if model.gangs else "the device's own"
     return f"{model.entries} entries must appear: the whole device, and {rest}."
 
