@@ -1,6 +1,6 @@
 """Models of switches and other devices: what each can do and how it is joined, reset, removed."""
 
-from secondfix.catalogue.expected import expected
+from secondfix.catalogue.expecting import expected
 from secondfix.catalogue.model import (
     CodeKind,
     Edge,

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from pydantic import ValidationError
 
-from secondfix.catalogue.expected import expected
+from secondfix.catalogue.expecting import expected
 from secondfix.catalogue.model import Model
 
 _KEY = re.compile(r"^[a-z][a-z0-9-]{1,62}@[1-9][0-9]?$")
