@@ -1,37 +1,65 @@
 """Maintenance: what is done in a house that stands, so that nothing that uses it is lost."""
 
 from secondfix.maintenance.asked import device_at
+from secondfix.maintenance.beginning import Begun, begin_from
 from secondfix.maintenance.comparing import Change, Turn
+from secondfix.maintenance.controller import Kept, Rebuilt, Rejoin, controller_replaced
 from secondfix.maintenance.dangers import Reason, Refusal
+from secondfix.maintenance.device_list import ListRow
 from secondfix.maintenance.expected import Expected, written
 from secondfix.maintenance.losses import Loss, LossKind
 from secondfix.maintenance.plan import OUTCOME_WORDS, Nearest, Outcome, StepKind, SwapPlan, SwapStep
+from secondfix.maintenance.reconciling import (
+    CANNOT_TELL,
+    FAULTS,
+    Difference,
+    Reconciled,
+    Unlike,
+    reconcile,
+)
 from secondfix.maintenance.removal import Removal, Way
 from secondfix.maintenance.replacing import Fit, Unit
+from secondfix.maintenance.suspects import Suspect, Suspects, suspects
 from secondfix.maintenance.swapping import swap
 from secondfix.maintenance.teaching import Ask, Teach
 
 __all__ = [
+    "CANNOT_TELL",
+    "FAULTS",
     "OUTCOME_WORDS",
     "Ask",
+    "Begun",
     "Change",
+    "Difference",
     "Expected",
     "Fit",
+    "Kept",
+    "ListRow",
     "Loss",
     "LossKind",
     "Nearest",
     "Outcome",
     "Reason",
+    "Rebuilt",
+    "Reconciled",
     "Refusal",
+    "Rejoin",
     "Removal",
     "StepKind",
+    "Suspect",
+    "Suspects",
     "SwapPlan",
     "SwapStep",
     "Teach",
     "Turn",
     "Unit",
+    "Unlike",
     "Way",
+    "begin_from",
+    "controller_replaced",
     "device_at",
+    "reconcile",
+    "suspects",
     "swap",
     "written",
 ]

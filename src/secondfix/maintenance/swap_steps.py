@@ -80,8 +80,8 @@ def _fitting(site: Site, one: Tried, sheets: tuple[Worksheet, ...]) -> Iterator[
 def _fit_words(site: Site, fit: Fit) -> str:
     if fit.unit.load:
         return (
-            f"Fit {fit.device} ({fit.model.title}) at {fit.place}; in the box, join the line to the conductor "
-            f"of {site.house.loads[fit.unit.load].name}, so that it keeps its supply; mark it."
+            f"Fit {fit.device} ({fit.model.title}) at {fit.place}. In the box, join the line to the wire "
+            f"of {site.house.loads[fit.unit.load].name}, so that it keeps its supply, and mark it."
         )
     if not fit.box:
         return f"Fit {fit.device} ({fit.model.title}) at {fit.place}."

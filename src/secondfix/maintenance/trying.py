@@ -112,6 +112,14 @@ def _asked(ground: Ground, fits: tuple[Fit, ...], standing: tuple[Expected, ...]
     reasons, open_ = of_wiring(site, fits, ground.wiring, wiring)
     both = Both(site, fits, rows, ground.names, named, changes, ground.children)
     return Tried(
-        fits, standing, house, rows, named, after, changes, (*reasons, *of_scenes(changes), *of_supply(site, rows)),
-        losses_of(both), tuple(open_),
-    )  # fmt: skip
+        fits=fits,
+        standing=standing,
+        after=house,
+        rows=rows,
+        names=named,
+        resolutions=after,
+        changes=changes,
+        reasons=(*reasons, *of_scenes(changes), *of_supply(site, rows)),
+        losses=losses_of(both),
+        open=tuple(open_),
+    )
