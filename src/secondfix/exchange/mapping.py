@@ -1,6 +1,7 @@
 """Which column of a device list says what: mapped once by the user, remembered as a small document."""
 
 import json
+from collections.abc import Mapping as Models
 from typing import Annotated, Literal
 
 from pydantic import Field, Strict, ValidationError
@@ -69,7 +70,7 @@ def mapping_as_json(mapping: Mapping) -> str:
 
 
 def mapped(
-    table: Table, mapping: Mapping, models: dict[str, Model]
+    table: Table, mapping: Mapping, models: Models[str, Model]
 ) -> tuple[list[ListRow], list[str]] | list[Fault]:
     """The rows in the book's words, and what was told about them; or the columns that are not there."""
     asked = {f: name for f in Columns.model_fields if (name := getattr(mapping.columns, f)) is not None}
@@ -89,7 +90,7 @@ def mapped(
 class _Reader:
     """One row after the other; words that the mapping lacks are gathered and told once."""
 
-    def __init__(self, at: dict[str, int], mapping: Mapping, models: dict[str, Model]) -> None:
+    def __init__(self, at: dict[str, int], mapping: Mapping, models: Models[str, Model]) -> None:
         self._at, self._mapping, self._models = at, mapping, models
         self._strange: dict[str, dict[str, int]] = {}
 

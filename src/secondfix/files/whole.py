@@ -8,18 +8,18 @@ from pathlib import Path
 from secondfix.house import LARGEST_FILE_BYTES, Fault
 
 
-def read_bytes(name: str) -> bytes | Fault:
+def read_bytes(name: str, *, most: int = LARGEST_FILE_BYTES) -> bytes | Fault:
     """The file's bytes, or standard input for ``-``; a fault where it cannot be read.
 
-    Reads at most one byte more than the largest file allowed, so that a device or an endless pipe
-    cannot fill the memory.
+    Reads at most one byte more than ``most``, the largest file allowed, so that a device or an endless
+    pipe cannot fill the memory.
     """
     where = "standard input" if name == "-" else name
     try:
         if name == "-":
-            return sys.stdin.buffer.read(LARGEST_FILE_BYTES + 1)
+            return sys.stdin.buffer.read(most + 1)
         with Path(name).open("rb") as file:
-            return file.read(LARGEST_FILE_BYTES + 1)
+            return file.read(most + 1)
     except OSError as error:
         return Fault(where, "", (error.strerror or "cannot be read").lower(), "a file that can be read")
 

@@ -116,9 +116,8 @@ def _device(making: _Making, group: list[ListRow], protocol: Protocol) -> None:
         device |= _box(making, room, gangs, model)
     else:
         place = making.next_id("P", "places")
-        plain["places"][place] = {
-            "kind": _PLACE_OF.get(model.form, "surface"), "name": (group[0].name or device_id)[:80], "room": room,
-        }  # fmt: skip
+        kind, words = _PLACE_OF.get(model.form, "surface"), (group[0].name or device_id)[:80]
+        plain["places"][place] = {"kind": kind, "name": words, "room": room}
         device["place"] = place
     plain["devices"][device_id] = device
     for row in gangs:
@@ -126,7 +125,7 @@ def _device(making: _Making, group: list[ListRow], protocol: Protocol) -> None:
 
 
 def _whole(row: ListRow, model: Model | None, protocol: Protocol, rows: int) -> bool:
-    """Whether the row is of the whole-device entry: endpoint 0 of a Z-Wave device with more entries than it."""
+    """Whether the row is of the whole-device entry: endpoint 0 of a Z-Wave device with more entries."""
     shows = model.whole_entry if model else protocol is Protocol.ZWAVE and rows > 1
     return shows and row.endpoint == 0
 

@@ -1,0 +1,153 @@
+"""The verb ``swap``."""
+
+import json
+import os
+import re
+import time
+from datetime import datetime
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from secondfix.actions.swap import (
+    Swapped,
+    controller,
+    exit_code,
+    expected_lines,
+    rebuilt_as_json,
+    suspects,
+    suspects_as_json,
+    swap,
+    swapped_as_json,
+)
+from secondfix.cli.journals import JournalOption, opened_journal, with_lines
+from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, refuse, verb_app
+from secondfix.cli.swap_text import plan_text, rebuilt_text, suspects_text
+from secondfix.files import write_whole
+from secondfix.house import Fault, uuid7
+from secondfix.journal import Journal
+from secondfix.maintenance import Kept, Unit
+
+app = verb_app()
+_WITH = re.compile(
+    r"^(?:(?P<load>[A-Z][A-Za-z0-9_-]{0,15})=)?(?P<model>[^:=]+)(?::(?P<gangs>\d+(?:,\d+)*))?$"
+)
+
+
+@app.command()
+def run(
+    house_file: HouseFile,
+    failed: Annotated[
+        str | None,
+        typer.Argument(metavar="FAILED", help="The device, or its box, gang or place; or a network."),
+    ] = None,
+    replacement: Annotated[
+        list[str] | None,
+        typer.Argument(
+            metavar="WITH...", help="MODEL, MODEL:1,3 (gangs of the box), or LOAD=MODEL at its light point."
+        ),
+    ] = None,
+    journal_files: JournalOption = None,
+    firm_folder: FirmFolder = None,
+    gang_by_gang: Annotated[
+        bool, typer.Option("--gang-by-gang", help="Do not lead whole-device commands to the new device.")
+    ] = False,
+    silent: Annotated[
+        list[str] | None,
+        typer.Option("--silent", metavar="ENTRY", help="An entry, address or name that fell silent."),
+    ] = None,
+    answers: Annotated[
+        list[str] | None, typer.Option("--answers", metavar="ENTRY", help="One that still answers.")
+    ] = None,
+    kept: Annotated[
+        Kept | None,
+        typer.Option("--controller", help="FAILED is a network whose controller was replaced; what is left."),
+    ] = None,
+    not_in_backup: Annotated[
+        list[str] | None,
+        typer.Option("--not-in-backup", metavar="DEVICE", help="Joined after the backup was made."),
+    ] = None,
+    entries: Annotated[
+        Path | None,
+        typer.Option("--entries", metavar="FILE", help="Write the entries to expect; must not exist yet."),
+    ] = None,
+    revision: Annotated[str, typer.Option("--revision", metavar="ID", help="For the entries.")] = "A",
+    writer: Annotated[str, typer.Option("--writer", metavar="NAME", help="For the entries.")] = "office",
+    as_json: AsJson = False,
+) -> None:
+    """Replace a failed device so that every button does again what it did; nothing is written by it.
+
+    Without FAILED, --silent says which device it is. With --controller, FAILED is a network.
+    """
+    house, firm = opened(house_file, firm_folder)
+    journal, lines = opened_journal(journal_files or ())
+    if failed is None:
+        found = suspects(house, journal, models=firm.models, silent=silent or (), answering=answers or ())
+        print_json(suspects_as_json(found)) if as_json else print(suspects_text(house, found))  # noqa: T201 - the command line prints
+        sure = bool(found.suspects) and found.suspects[0].sure
+        leave(with_lines(0 if sure else 3, lines))
+    if kept is not None:
+        if failed not in house.networks:
+            refuse(
+                [
+                    Fault(
+                        "FAILED",
+                        "",
+                        f"'{failed}'",
+                        f"a network: {', '.join(house.networks) or 'there is none'}",
+                    )
+                ]
+            )
+        rebuilt = controller(
+            house, journal, failed, kept, models=firm.models, assumptions=firm.assumptions,
+            not_in_backup=not_in_backup or (),
+        )  # fmt: skip
+        print_json(rebuilt_as_json(rebuilt)) if as_json else print(rebuilt_text(house, rebuilt))  # noqa: T201 - as above
+        leave(with_lines(0, lines))
+    units = _units(replacement or [])
+    swapped = swap(
+        house,
+        journal,
+        failed,
+        units,
+        models=firm.models,
+        assumptions=firm.assumptions,
+        whole=not gang_by_gang,
+    )
+    if isinstance(swapped, list):
+        refuse([Fault(house_file, f.path, f.stands, f.expected) for f in swapped])
+    if entries is not None:
+        _write(entries, swapped, journal, revision=revision, writer=writer)
+    print_json(swapped_as_json(swapped)) if as_json else print(plan_text(house, swapped.plan))  # noqa: T201 - as above
+    leave(with_lines(exit_code(swapped.plan), lines))
+
+
+def _units(words: list[str]) -> list[Unit]:
+    units, faults = [], []
+    for word in words:
+        found = _WITH.match(word)
+        if found is None:
+            faults.append(Fault("WITH", "", f"'{word}'", "MODEL, MODEL:1,3 or LOAD=MODEL"))
+            continue
+        gangs = tuple(found["gangs"].split(",")) if found["gangs"] else None
+        units.append(Unit(found["model"], gangs=gangs, load=found["load"]))
+    if faults:
+        refuse(faults)
+    return units
+
+
+def _write(file: Path, swapped: Swapped, journal: Journal, *, revision: str, writer: str) -> None:
+    if file.exists():
+        refuse([Fault(str(file), "", "a file that exists", "a new name: nothing is overwritten")])
+    now = time.time_ns() // 1_000_000
+    lines = expected_lines(
+        swapped,
+        journal,
+        revision=revision,
+        writer=writer,
+        at=datetime.now().astimezone().isoformat(timespec="seconds"),
+        new_id=lambda n: uuid7(unix_ms=now + n, random=os.urandom(10)),
+    )
+    text = "".join(json.dumps(line, ensure_ascii=False, separators=(",", ":")) + "\n" for line in lines)
+    write_whole(file, text.encode())
