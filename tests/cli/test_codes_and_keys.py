@@ -83,25 +83,26 @@ def test_another_passphrase_opens_nothing(call: Call, monkeypatch: pytest.Monkey
     assert "does not open this ring" in ended.err
 
 
-def test_the_key_ring_page_is_printed_only_on_request(call: Call, tmp_path: Path, tree: Path) -> None:
+def test_the_key_ring_is_printed_only_on_request_into_a_file_for_its_owner_alone(
+    call: Call, tmp_path: Path, tree: Path
+) -> None:
     import pypdfium2  # noqa: PLC0415 - a test's reader of papers
 
     def text(path: Path) -> str:
-        return "\n".join(page.get_textpage().get_text_range() for page in pypdfium2.PdfDocument(path))
+        pages = [page.get_textpage().get_text_range() for page in pypdfium2.PdfDocument(path)]
+        return "\n".join(pages).replace("\r\n", "").replace("\n", "")
 
     call("keys", "add", "ring.keys", "K01", stdin=f"{CODE}\n".encode())
     house = tree / "demo/house-mended.json"
     assert call("pack", house, "--out", "plain").code == 0
+    assert not (tmp_path / "plain" / "key-ring.pdf").exists()
     ended = call("pack", house, "--out", "keyed", "--keys", "ring.keys")
     assert ended.code == 0
     assert "not on the key ring" in ended.out
-    assert CODE not in text(tmp_path / "plain" / "handover-pack.pdf").replace("\n", "")
-    assert CODE in text(tmp_path / "keyed" / "handover-pack.pdf").replace("\r\n", "").replace("\n", "")
-
-
-def test_without_a_passphrase_nothing_is_tried(call: Call, monkeypatch: pytest.MonkeyPatch) -> None:
-    call("keys", "add", "ring.keys", "K07", stdin=f"{CODE}\n".encode())
-    monkeypatch.delenv("SECONDFIX_PASSPHRASE")
-    ended = call("keys", "list", "ring.keys")
-    assert (ended.code, ended.out) == (2, "")
-    assert "the passphrase: nothing; expected one at the terminal, or in SECONDFIX_PASSPHRASE" in ended.err
+    assert "keep it apart from the pack" in ended.out
+    ring = tmp_path / "keyed" / "key-ring.pdf"
+    assert CODE in text(ring)
+    assert ring.stat().st_mode & 0o777 == 0o600
+    others = [p for folder in ("plain", "keyed") for p in (tmp_path / folder).iterdir() if p != ring]
+    assert [p.name for p in others if p.suffix == ".pdf" and CODE in text(p)] == []
+    assert [p.name for p in others if p.suffix != ".pdf" and CODE in p.read_text(encoding="utf-8")] == []

@@ -7,6 +7,7 @@ from secondfix.house import Schedule
 from secondfix.joining import ISOLATION, Walk, walk, worksheets
 from secondfix.naming import names
 from secondfix.papers import Setting, worksheets_pdf
+from secondfix.papers.worksheets_paper import _worksheet
 from tests.papers.reading import flat, outside, pages, words_of
 
 MM = 72 / 25.4
@@ -56,3 +57,24 @@ def test_sheets_are_upright_and_stay_inside_the_frame(paper: bytes) -> None:
 
 def test_same_bytes_twice(house: Schedule, order: Walk, paper: bytes, setting: Setting) -> None:
     assert worksheets_pdf(house, order, setting=setting) == paper
+
+
+def test_parent_and_reserve_stand_before_the_steps_in_plain_ink(order: Walk, house: Schedule) -> None:
+    for w in worksheets(house, order, names(house)):
+        blocks = _worksheet(w).blocks
+        at = next(n for n, b in enumerate(blocks) if b.get("words") == w.through)
+        assert blocks[at]["style"] == ""
+        assert blocks[at - 1]["words"] == "Join"
+
+
+def test_what_comes_before_any_isolation_is_called_so_in_order_and_on_the_sheet(paper: bytes) -> None:
+    text = words_of(paper)
+    assert flat("Before any isolation") in text
+    assert flat(", before any isolation.") in text
+    assert "stage0" not in text.lower()
+
+
+def test_a_worksheet_fits_one_page_where_it_can(order: Walk, paper: bytes) -> None:
+    numbers = [f"S7/{n:02d}" for n in range(1, len(order.joins()) + 1)]
+    taken = [sum(number in p.text for p in pages(paper)) for number in numbers]
+    assert taken == [1] * len(numbers)

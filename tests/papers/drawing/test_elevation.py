@@ -1,6 +1,7 @@
 """Room elevations: true heights, nothing dropped, nothing over another."""
 
 import re
+import xml.etree.ElementTree as ET
 from typing import Any
 
 import pytest
@@ -9,7 +10,7 @@ from hypothesis import strategies as st
 
 from secondfix.house import Schedule, schedule
 from secondfix.papers import DAY, NIGHT, elevations_svg
-from tests.papers.drawing.svg import collisions, off_sheet, plates, texts
+from tests.papers.drawing.svg import NS, collisions, off_sheet, plates, texts
 from tests.papers.example import FINDINGS, HOSTILE, house_of, plain_house
 
 
@@ -146,3 +147,54 @@ def test_however_crowded_every_plate_is_drawn_and_none_covers_another(
     assert not [1 for i, a in enumerate(numbers) for b in numbers[:i] if a.over(b)]
     heads = [t for t in texts(svg) if re.fullmatch(r"B\d\d", t.text)]
     assert not [1 for i, a in enumerate(heads) for b in heads[:i] if a.over(b)]
+
+
+def boxes_of(svg: str) -> list[tuple[float, float, float, float]]:
+    rects = [r for r in ET.fromstring(svg).iter(f"{NS}rect") if r.attrib["stroke-width"] == "1.4"]
+    edges = [[float(r.attrib[k]) for k in ("x", "y", "width", "height")] for r in rects]
+    return [(x, y, x + wide, y + high) for x, y, wide, high in edges]
+
+
+def walls_of(svg: str) -> list[tuple[float, float]]:
+    rects = [r for r in ET.fromstring(svg).iter(f"{NS}rect") if r.attrib["stroke-width"] == "1.2"]
+    return [(float(r.attrib["x"]), float(r.attrib["x"]) + float(r.attrib["width"])) for r in rects]
+
+
+@settings(max_examples=15)
+@given(BOXES)
+def test_plates_stay_on_their_wall_and_no_line_strikes_a_gangs_number(
+    boxes: list[tuple[int, int, int, int]],
+) -> None:
+    svg = elevations_svg(crowded(boxes), "R1")
+    bodies, walls = boxes_of(svg), walls_of(svg)
+    for left, _, right, _ in bodies:
+        assert any(a - 0.6 <= left and right <= b + 0.6 for a, b in walls)
+    for i, (left, top, right, bottom) in enumerate(bodies):
+        for other in bodies[:i]:
+            assert right <= other[0] or other[2] <= left or bottom <= other[1] or other[3] <= top
+    drawn = [e for e in ET.fromstring(svg) if e.tag in {f"{NS}line", f"{NS}rect"}]
+    for n, e in enumerate(drawn):
+        if e.tag == f"{NS}rect" and e.attrib["stroke-width"] == "1.4":
+            # A line drawn before the plate lies under its paper; none that follows may cross it.
+            later = [x for x in drawn[n:] if x.tag == f"{NS}line"]
+            assert not [x.attrib for x in later if crosses(x.attrib, e.attrib)]
+
+
+def crosses(line: dict[str, str], rect: dict[str, str]) -> bool:
+    x, y, wide, high = (float(rect[k]) for k in ("x", "y", "width", "height"))
+    x1, y1, x2, y2 = (float(line[k]) for k in ("x1", "y1", "x2", "y2"))
+    steps = [(x1 + (x2 - x1) * t / 200, y1 + (y2 - y1) * t / 200) for t in range(201)]
+    return any(x + 1 < px < x + wide - 1 and y + 1 < py < y + high - 1 for px, py in steps)
+
+
+def test_walls_get_rows_where_that_raises_the_scale() -> None:
+    plain = plain_house()
+    plain["rooms"]["R1"]["outline_mm"] = [[0, 0], [6000, 0], [6000, 4000], [0, 4000]]
+    house = house_of(plain)
+    svg = elevations_svg(schedule(house, house.models), "R1", height=560.0)
+    tall = elevations_svg(schedule(house, house.models), "R1", height=260.0)
+    scale = [int(re.search(r"Scale 1:(\d+)", s).group(1)) for s in (svg, tall)]  # type: ignore[union-attr] # as above
+    floors = [re.findall(r'y1="([0-9.]+)"[^>]*stroke-width="2"', s) for s in (svg, tall)]
+    assert scale[0] < scale[1]
+    assert len(floors[0]) == 2
+    assert len(floors[1]) == 1

@@ -1,5 +1,7 @@
 """Plans: everything has its place or is said to have none; labels stay apart."""
 
+import re
+from dataclasses import replace
 from typing import Any
 
 from hypothesis import given, settings
@@ -10,7 +12,7 @@ from secondfix.papers import plan_svg
 from secondfix.papers.drawing.structure import thickness_mm, wall_class
 from secondfix.papers.drawing.symbols import SYMBOL_WORDS
 from tests.papers.drawing.svg import collisions, off_sheet, texts
-from tests.papers.example import house_of, plain_house
+from tests.papers.example import FINDINGS, house_of, plain_house
 
 
 def said(svg: str) -> str:
@@ -123,3 +125,39 @@ def test_every_box_is_labelled_or_said_to_have_no_room(points: list[tuple[int, i
         if t.text.startswith("B") and "×" in t.text and t.size == 10.5 and len(t.text) < 8
     ]
     assert not [1 for i, a in enumerate(labels) for b in labels[:i] if a.over(b)]
+
+
+def test_findings_stand_on_the_plan_as_their_numbered_shapes(house: Schedule) -> None:
+    bare, marked = plan_svg(house, "S1"), plan_svg(house, "S1", FINDINGS)
+    filled = [len(p.split()) for p in re.findall(r'<polygon points="([^"]*)" fill="#9A3F16"', marked)]
+    assert sorted(filled) == [3, 3, 4, 4]  # danger and fault, at the box and in the legend
+    words = [t.text for t in texts(marked)]
+    for number in ("1", "2", "3", "? 4", "? 6"):
+        assert number in words
+    assert "Numbers are those of the snag list." in said(marked)
+    assert "B06 ×1 (note 5)" in said(marked)  # its position is not known
+    assert 'fill="#9A3F16"' not in bare
+    assert collisions(marked) == []
+    assert off_sheet(marked) == []
+
+
+def test_marks_that_find_no_room_are_said() -> None:
+    plain = plain_house()
+    plain["devices"], plain["scenes"], plain["outside_uses"] = {}, {}, {}
+    plain["boxes"] = {
+        f"B{n}": {
+            "room": "R1",
+            "position": {"x_mm": 60 * n, "y_mm": 40 * n, "height_mm": 1000},
+            "mounts": {"1": {}},
+            "gangs": {"1": {"duty": "capped"}},
+        }
+        for n in range(60)
+    }
+    many = [replace(FINDINGS[1], place=f"B{n % 60}", rule=f"rule {n}") for n in range(240)]
+    svg = plan_svg(of(plain), "S1", many)
+    words, drawn = said(svg), [t.text for t in texts(svg)]
+    missing = [n for n in range(1, 241) if str(n) not in drawn]
+    assert missing
+    told = re.search(r"No room for the marks of (.*?)\.", words)
+    assert told
+    assert {int(n) for n in re.findall(r"(?<![B\d])\d+", told.group(1))} >= set(missing)

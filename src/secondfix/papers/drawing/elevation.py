@@ -16,6 +16,7 @@ from secondfix.papers.drawing.keynotes import (
 )
 from secondfix.papers.drawing.layout import Hung, Layout, ceiling_mm, hung_on, layouts
 from secondfix.papers.drawing.lists import LINE
+from secondfix.papers.drawing.plates import Plate
 from secondfix.papers.drawing.unfold import Side, sides_of
 from secondfix.papers.drawing.wall import draw_row, least_height, row_left
 from secondfix.papers.duties import button_lines, rows_of_box
@@ -26,13 +27,15 @@ from secondfix.papers.setting import is_nec
 
 @dataclass(frozen=True, slots=True)
 class Drawing:
-    """A finished picture, its size in user units, and what stands beneath it in words."""
+    """A finished picture, its size in user units, what stands beneath it in words, and whether a wall was
+    too small for its plates."""
 
     svg: str
     width: float
     height: float
     scale: int | None
     remarks: tuple[str, ...]
+    crowded: bool = False
 
 
 def elevations_svg(
@@ -71,7 +74,8 @@ def draw_elevations(
 ) -> Drawing:
     """The same, with what a paper needs to set the words around it itself (``words`` False).
 
-    The largest layout whose walls stay within ``height`` is taken, else the lowest.
+    The largest layout whose walls hold their plates and stay within ``height`` is taken, else the lowest that
+    holds its plates.
     """
     sides = sides_of(schedule.house.rooms[room_id].outline_mm or ())
     remarks: list[str] = []
@@ -80,15 +84,24 @@ def draw_elevations(
     left = row_left(nec=is_nec(schedule.house))
     picture = _Picture(schedule, room_id, notes, palette, width, hung, ceiling, tuple(remarks))
     ways = layouts(sides, hung, left=left, width=width)
-    lowest: tuple[float, Layout | None] = (float("inf"), None)
-    for way in ways:
-        if len(way.rows) * least_height(ceiling, way.scale) > height and way is not ways[-1]:
-            continue
-        high = picture.drawn(way, words=False).height
-        lowest = min(lowest, (high, way), key=lambda tried: tried[0])
-        if high <= height:
-            break
-    return picture.drawn(lowest[1], words=words)
+    return picture.drawn(_best(picture, ways, height) if ways else None, words=words)
+
+
+def _best(picture: "_Picture", ways: Sequence[Layout], height: float) -> Layout:
+    """The largest that fits and holds its plates; else the lowest that holds them."""
+    seen: list[tuple[float, int]] = []
+    fits = [len(w.rows) * least_height(picture.ceiling_mm, w.scale) <= height for w in ways]
+    for n, way in enumerate(ways):
+        if fits[n]:
+            drawn = picture.drawn(way, words=False)
+            if not drawn.crowded and drawn.height <= height:
+                return way
+            if not drawn.crowded:
+                seen.append((drawn.height, n))
+    if seen:
+        return ways[min(seen)[1]]
+    too_high = [way for way, fit in zip(ways, fits, strict=True) if not fit]
+    return next((w for w in reversed(too_high) if not picture.drawn(w, words=False).crowded), ways[0])
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,9 +121,9 @@ class _Picture:
         """The picture in one layout; without one, as a list."""
         canvas = Canvas(self.palette)
         remarks = list(self.remarks)
-        bottom = 4.0
+        bottom, crowded = 4.0, False
         if layout:
-            bottom, moved = self._walls(canvas, layout, bottom)
+            bottom, moved, crowded = self._walls(canvas, layout, bottom)
             aside = " A thin line or a tick leads from a plate that stands aside to its true place."
             true = "Plates are drawn larger than scale; heights are those at the left of each row."
             remarks.insert(0, f"Scale 1:{layout.scale}. {true}{aside if moved else ''}")
@@ -124,16 +137,18 @@ class _Picture:
         name = self.schedule.house.rooms[self.room_id].name
         says = f"Each wall of {name} as one faces it. {' '.join(remarks)}"
         svg = canvas.svg(width=self.width, height=bottom + 6, title=f"{name}, elevations", says=says)
-        return Drawing(svg, self.width, bottom + 6, layout.scale if layout else None, tuple(remarks))
+        scale = layout.scale if layout else None
+        return Drawing(svg, self.width, bottom + 6, scale, tuple(remarks), crowded)
 
-    def _walls(self, canvas: Canvas, layout: Layout, top: float) -> tuple[float, bool]:
+    def _walls(self, canvas: Canvas, layout: Layout, top: float) -> tuple[float, bool, bool]:
+        """How far down they reach, whether a plate stands aside, whether one found no room on its wall."""
         storey = self.schedule.house.rooms[self.room_id].storey or ""
-        any_moved = False
+        plates: list[Plate] = []
         for row in layout.rows:
             walls: list[tuple[Side, float, Sequence[Hung]]] = [
                 (layout.sides[i], layout.slots[i], self.hung[i]) for i in row
             ]
-            top, moved = draw_row(
+            top, stood = draw_row(
                 canvas,
                 self.schedule,
                 storey,
@@ -143,8 +158,8 @@ class _Picture:
                 top=top,
                 width=self.width,
             )
-            any_moved = any_moved or moved
-        return top, any_moved
+            plates += stood
+        return top, any(p.moved for p in plates), not all(p.inside for p in plates)
 
     def _loose(self, canvas: Canvas, outlined: bool, top: float) -> float:
         """Boxes that cannot stand on a wall of the drawing are listed: never dropped."""

@@ -84,6 +84,15 @@ class Plate:
             low + (_LABEL_HEIGHT if below else 0),
         )
 
+    @property
+    def inside(self) -> bool:
+        """Whether its body stays on its wall, or in the middle of a wall that is narrower or lower."""
+        body, wall = self.body, self.wall
+        wide = max(0.0, (body.right - body.left - wall.right + wall.left) / 2) + 0.5
+        high = max(0.0, (body.bottom - body.top - wall.bottom + wall.top) / 2) + 0.5
+        beside = wall.left - wide <= body.left and body.right <= wall.right + wide
+        return beside and wall.top - high <= body.top and body.bottom <= wall.bottom + high
+
 
 def set_apart(plates: Sequence[Plate], holes: Sequence[Rect]) -> list[Plate]:
     """The plates with the least shift that keeps them, labels and marks apart and inside their wall.
@@ -95,8 +104,8 @@ def set_apart(plates: Sequence[Plate], holes: Sequence[Rect]) -> list[Plate]:
     done: list[Plate] = []
     for plate in sorted(plates, key=lambda p: (p.x, p.y, p.id)):
         tries = (
-            [p for p in _level(plate, done, holes) if _inside(p)],
-            (p for p in _anywhere(plate, done, holes) if _inside(p)),
+            [p for p in _level(plate, done, holes) if p.inside],
+            (p for p in _anywhere(plate, done, holes) if p.inside),
             _level(plate, done, holes),
         )
         for tried in tries:
@@ -106,15 +115,6 @@ def set_apart(plates: Sequence[Plate], holes: Sequence[Rect]) -> list[Plate]:
                 done.append(min(free, key=lambda p: _cost(p, done, holes, covered)))
                 break
     return done
-
-
-def _inside(plate: Plate) -> bool:
-    """Whether its body stays on its wall, or in the middle of a wall that is narrower or lower."""
-    body, wall = plate.body, plate.wall
-    wide = max(0.0, (body.right - body.left - wall.right + wall.left) / 2) + 0.5
-    high = max(0.0, (body.bottom - body.top - wall.bottom + wall.top) / 2) + 0.5
-    beside = wall.left - wide <= body.left and body.right <= wall.right + wide
-    return beside and wall.top - high <= body.top and body.bottom <= wall.bottom + high
 
 
 def _level(plate: Plate, done: Sequence[Plate], holes: Sequence[Rect]) -> list[Plate]:

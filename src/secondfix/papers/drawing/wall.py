@@ -62,9 +62,9 @@ def draw_row(
     ceiling_mm: int,
     top: float,
     width: float,
-) -> tuple[float, bool]:
+) -> tuple[float, list[Plate]]:
     """The walls of one row, each in the middle of its slot; returns how far down they and their lists reach,
-    and whether a plate had to stand aside."""
+    and the plates as they stand."""
     nec = is_nec(schedule.house)
     px = PX_PER_PAPER_MM / scale
     head = top + _HEAD
@@ -87,7 +87,7 @@ def draw_row(
         draw_true_place(canvas, plate, plates)
     for plate in plates:
         draw_plate(canvas, plate)
-    return max([floor + 10, *(item.at.bottom for item in lists)]) + 10, any(p.moved for p in plates)
+    return max([floor + 10, *(item.at.bottom for item in lists)]) + 10, plates
 
 
 def _draw_wall(canvas: Canvas, schedule: Schedule, wall: _Wall) -> list[Plate]:
