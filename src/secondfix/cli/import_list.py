@@ -3,18 +3,20 @@
 import os
 import time
 from pathlib import Path
-from typing import Annotated, NoReturn
+from typing import Annotated
 
 import typer
 
 from secondfix.actions.reconcile import Held, begin_house, columns_of, exit_code, held_as_json, reconcile
+from secondfix.cli.expecting import EntriesFile, Revision, Writer, write_expected
 from secondfix.cli.journals import JournalOption, opened_journal, with_lines
 from secondfix.cli.opening import AsJson, FirmFolder, leave, opened, print_json, refuse, verb_app
 from secondfix.cli.page import counted, para
 from secondfix.exchange import LARGEST_LIST_BYTES, Mapping, Table, read_mapping
 from secondfix.files import open_firm, read_bytes, write_whole
 from secondfix.house import Fault, House, as_canonical_json, uuid7
-from secondfix.maintenance import Begun
+from secondfix.journal import Journal
+from secondfix.maintenance import Begun, Expected
 
 app = verb_app()
 MappingFile = Annotated[
@@ -43,6 +45,9 @@ def run(
     name: Annotated[
         str, typer.Option("--name", metavar="NAME", help="What people call the new house.")
     ] = "House from a list",
+    entries: EntriesFile = None,
+    revision: Revision = "A",
+    writer: Writer = "office",
     as_json: AsJson = False,
 ) -> None:
     """Hold a controller's device list against a house, or begin a house from it.
@@ -60,12 +65,18 @@ def run(
         print(columns_text(table))  # noqa: T201 - the command line prints
         leave(0)
     if house_file is None:
-        _begin(data, list_file, mapping, firm_folder, new, name)
+        house, made = _begin(data, list_file, mapping, firm_folder, new, name)
+        if entries is not None:
+            write_expected(entries, made, Journal(), house=house.id, revision=revision, writer=writer)
+        leave(3)
     house, firm = opened(house_file, firm_folder)
     journal, lines = opened_journal(journal_files or ())
     held = reconcile(house, journal, data, where=list_file, mapping=mapping, models=firm.models)
     if isinstance(held, list):
         refuse(held)
+    if entries is not None:
+        mends = tuple(d.entry for d in held.found.differences if d.entry is not None)
+        write_expected(entries, mends, journal, house=house.id, revision=revision, writer=writer)
     print_json(held_as_json(held)) if as_json else print(held_text(house, held))  # noqa: T201 - as above
     leave(with_lines(exit_code(held), lines))
 
@@ -84,7 +95,7 @@ def _mapping(name: str | None) -> Mapping | None:
 
 def _begin(
     data: bytes, where: str, mapping: Mapping, folder: Path | None, new: Path | None, name: str
-) -> NoReturn:
+) -> tuple[House, tuple[Expected, ...]]:
     firm = open_firm(folder)
     if isinstance(firm, list):
         refuse(firm)
@@ -100,7 +111,7 @@ def _begin(
         refuse(begun)
     write_whole(new, as_canonical_json(begun.house).encode())
     print(begun_text(new, begun))  # noqa: T201 - as above
-    leave(3)
+    return begun.house, begun.entries
 
 
 def begun_text(file: Path, begun: Begun) -> str:

@@ -1,32 +1,24 @@
 """The verb ``swap``."""
 
-import json
-import os
 import re
-import time
-from datetime import datetime
-from pathlib import Path
 from typing import Annotated
 
 import typer
 
 from secondfix.actions.swap import (
-    Swapped,
     controller,
     exit_code,
-    expected_lines,
     rebuilt_as_json,
     suspects,
     suspects_as_json,
     swap,
     swapped_as_json,
 )
+from secondfix.cli.expecting import EntriesFile, Revision, Writer, write_expected
 from secondfix.cli.journals import JournalOption, opened_journal, with_lines
 from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, refuse, verb_app
 from secondfix.cli.swap_text import plan_text, rebuilt_text, suspects_text
-from secondfix.files import write_whole
-from secondfix.house import Fault, uuid7
-from secondfix.journal import Journal
+from secondfix.house import Fault
 from secondfix.maintenance import Kept, Unit
 
 app = verb_app()
@@ -68,12 +60,9 @@ def run(
         list[str] | None,
         typer.Option("--not-in-backup", metavar="DEVICE", help="Joined after the backup was made."),
     ] = None,
-    entries: Annotated[
-        Path | None,
-        typer.Option("--entries", metavar="FILE", help="Write the entries to expect; must not exist yet."),
-    ] = None,
-    revision: Annotated[str, typer.Option("--revision", metavar="ID", help="For the entries.")] = "A",
-    writer: Annotated[str, typer.Option("--writer", metavar="NAME", help="For the entries.")] = "office",
+    entries: EntriesFile = None,
+    revision: Revision = "A",
+    writer: Writer = "office",
     as_json: AsJson = False,
 ) -> None:
     """Replace a failed device so that every button does again what it did; nothing is written by it.
@@ -118,7 +107,9 @@ def run(
     if isinstance(swapped, list):
         refuse([Fault(house_file, f.path, f.stands, f.expected) for f in swapped])
     if entries is not None:
-        _write(entries, swapped, journal, revision=revision, writer=writer)
+        write_expected(
+            entries, swapped.plan.entries, journal, house=house.id, revision=revision, writer=writer
+        )
     print_json(swapped_as_json(swapped)) if as_json else print(plan_text(house, swapped.plan))  # noqa: T201 - as above
     leave(with_lines(exit_code(swapped.plan), lines))
 
@@ -135,19 +126,3 @@ def _units(words: list[str]) -> list[Unit]:
     if faults:
         refuse(faults)
     return units
-
-
-def _write(file: Path, swapped: Swapped, journal: Journal, *, revision: str, writer: str) -> None:
-    if file.exists():
-        refuse([Fault(str(file), "", "a file that exists", "a new name: nothing is overwritten")])
-    now = time.time_ns() // 1_000_000
-    lines = expected_lines(
-        swapped,
-        journal,
-        revision=revision,
-        writer=writer,
-        at=datetime.now().astimezone().isoformat(timespec="seconds"),
-        new_id=lambda n: uuid7(unix_ms=now + n, random=os.urandom(10)),
-    )
-    text = "".join(json.dumps(line, ensure_ascii=False, separators=(",", ":")) + "\n" for line in lines)
-    write_whole(file, text.encode())

@@ -24,8 +24,8 @@ def plan_text(house: House, plan: SwapPlan) -> str:
     looks = dict.fromkeys(look.words for f in plan.open for look in f.looks)
     parts += [_block("Cannot be told yet; look before fitting:", list(looks))] if looks else []
     parts += [_block("Models that would do there:", [*map(_near, plan.nearest)])] if plan.nearest else []
-    parts += [_block("To note:", list(plan.notes))] if plan.notes else []
     if plan.outcome is not Outcome.REFUSED:
+        parts += [_block("To note:", list(plan.notes))] if plan.notes else []
         parts.append(_block("Before hands go into the box:", [c.words for c in ISOLATION]))
         parts.append("\n".join(["Steps:", *_steps(plan)]))
         parts.append(
