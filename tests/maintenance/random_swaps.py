@@ -142,7 +142,7 @@ def _house(r: Random, old: Plain) -> Plain:
         "rooms": {"R1": {"name": "Scullery"}, "R2": {"name": "Porch"}},
         "circuits": {"C1": {"name": "Lights"}},
         "boxes": {
-            "B1": {"room": "R1", "mounts": mounts, "gangs": gangs, "depth_mm": seen(60), "set_back_mm": seen(0)},
+            "B1": {"room": "R1", "mounts": mounts, "gangs": gangs, "depth_mm": seen(60)},
             "B2": {"room": "R2", "mounts": {"1": {"neutral": seen("C1")}}, "gangs": b2, "depth_mm": seen(60)},
         },
         "loads": loads,

@@ -1,7 +1,7 @@
 """Reconcile: a controller's device list held against a house, or a house begun from it."""
 
 from collections.abc import Mapping
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
 
 from secondfix import exchange, maintenance, naming
 from secondfix.catalogue import Model
@@ -73,7 +73,7 @@ def begin_house(
         protocol=mapping.protocol,
         models=models,
     )
-    return begun if isinstance(begun, list) else Begun(begun.house, (*rows[1], *begun.told))
+    return begun if isinstance(begun, list) else replace(begun, told=(*rows[1], *begun.told))
 
 
 def _rows(

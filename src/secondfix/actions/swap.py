@@ -1,6 +1,6 @@
 """Swap: replace a failed device, find out which it is, or put a network back after its controller went."""
 
-from collections.abc import Callable, Collection, Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import asdict, dataclass
 
 from secondfix import joining, maintenance, naming, radio
@@ -11,8 +11,6 @@ from secondfix.findings import finding_as_json
 from secondfix.house import Fault, House, schedule
 from secondfix.journal import AsBuilt, Journal, as_built
 from secondfix.maintenance import Kept, Outcome, Rebuilt, Suspects, SwapPlan, Unit
-
-NewId = Callable[[int], str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,21 +87,6 @@ def controller(
         names=naming.names(rows),
         assumptions=settled,
         not_in_backup=not_in_backup,
-    )
-
-
-def expected_lines(
-    swapped: Swapped, journal: Journal, *, revision: str, writer: str, at: str, new_id: NewId
-) -> list[dict[str, object]]:
-    """The entries to expect as objects of a journal, to be completed with what the site tells."""
-    return maintenance.written(
-        swapped.plan.entries,
-        journal,
-        house=swapped.built.house.id,
-        revision=revision,
-        writer=writer,
-        at=at,
-        new_id=new_id,
     )
 
 

@@ -122,11 +122,12 @@ class _Reader:
             "model": "leads to no model at hand: add it to 'models' of the mapping",
         }  # fmt: skip
         unread = [c for n, c in enumerate(table.columns) if n not in self._at.values()]
-        sentences = [
-            f"'{word}' in column '{getattr(self._mapping.columns, field)}' ({times} rows) {what[field]}."
-            for field, words in self._strange.items()
-            for word, times in words.items()
-        ]
+        sentences = []
+        for field, words in self._strange.items():
+            column = getattr(self._mapping.columns, field)
+            for word, times in words.items():
+                rows = f"{times} row{'s' if times > 1 else ''}"
+                sentences.append(f"'{word}' in column '{column}' ({rows}) {what[field]}.")
         return [*([f"Columns not read: {', '.join(unread)}."] if unread else []), *sentences]
 
     def _tell(self, field: str, word: str) -> None:

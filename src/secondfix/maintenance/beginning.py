@@ -8,6 +8,7 @@ from typing import Any
 from secondfix.catalogue import Form, Model
 from secondfix.house import Fault, House, read_house
 from secondfix.maintenance.device_list import ListRow
+from secondfix.maintenance.expected import Expected
 from secondfix.maintenance.replacing import IN_BOX
 from secondfix.terms import Protocol
 
@@ -18,10 +19,11 @@ _NOT_TOLD = "Room not told"
 
 @dataclass(frozen=True, slots=True)
 class Begun:
-    """The house, and what was made of each row that is not plainly in it."""
+    """The house, what is told of rows, and the names in the list as journal entries to expect."""
 
     house: House
     told: tuple[str, ...]
+    entries: tuple[Expected, ...] = ()
 
 
 @dataclass(slots=True)
@@ -29,6 +31,7 @@ class _Making:
     models: Mapping[str, Model]
     plain: Plain
     told: list[str] = field(default_factory=list)
+    named: list[Expected] = field(default_factory=list)
     rooms: dict[str, str] = field(default_factory=dict)
 
     def room(self, name: str) -> str:
@@ -76,7 +79,7 @@ def begin_from(
     _told_of_loads(making)
     kept = {key: value for key, value in plain.items() if value != {} or key in {"rooms", "boxes"}}
     house = read_house(json.dumps(kept, ensure_ascii=False).encode(), where="list", models=models)
-    return Begun(house, tuple(making.told)) if isinstance(house, House) else house
+    return Begun(house, tuple(making.told), tuple(making.named)) if isinstance(house, House) else house
 
 
 def _key(row: ListRow) -> object:
@@ -106,7 +109,11 @@ def _device(making: _Making, group: list[ListRow], protocol: Protocol) -> None:
     if len(rooms) > 1:
         making.told.append(f"{group[0].words}: its rows name {len(rooms)} rooms; it is put into {rooms[0]}.")
     room = making.room(rooms[0] if rooms else "")
-    gangs = [r for r in group if not _whole(r, model, protocol, len(group))]
+    whole = [r for r in group if _whole(r, model, protocol, len(group))]
+    gangs = sorted((r for r in group if r not in whole), key=lambda r: (r.endpoint is None, r.endpoint or 0))
+    for number, row in [*((0, r) for r in whole), *enumerate(gangs, 1)]:
+        if row.name:
+            making.named.append(Expected("named", f"entry:{device_id}.{number}", {"name": row.name[:80]}))
     device: Plain = {"network": "N1", "note": _note(group)}
     if key:
         device["model"] = key
@@ -135,7 +142,7 @@ def _box(making: _Making, room: str, gangs: list[ListRow], model: Model | None) 
     mounts = [str(n) for n in range(1, max(model.mounts if model else 1, 1) + 1)]
     count = model.gangs if model else len(gangs)
     numbers = [str(n) for n in range(1, min(count, 24) + 1)]
-    notes = {str(r.endpoint): r for r in gangs if r.endpoint is not None}
+    notes = {str(n): r for n, r in enumerate(gangs, 1)}
     making.plain["boxes"][box] = {
         "room": room,
         "mounts": {m: {} for m in mounts},

@@ -97,7 +97,7 @@ def controller_replaced(
         kept,
         tuple(_survives(kept, members, anew)),
         tuple(_again(rows, anew, scenes, protocol.join)),
-        tuple(f"Ask the owner of {u}: {house.outside_uses[u].words}." for u in uses),
+        tuple(f"Ask the owner of {u}: '{house.outside_uses[u].words}'." for u in uses),
         order,
         tuple(parts),
         _NAMES,

@@ -1,5 +1,6 @@
 """Which entry of the book each row of a device list is: by address and endpoint, failing that by name."""
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from enum import Enum, auto
@@ -67,6 +68,7 @@ def match(book: Book, rows: Sequence[ListRow]) -> Matched:
     """Every row is one of: an entry, a device whose entry is not told, extra, a row twice."""
     found = Matched()
     owner: dict[tuple[str, int], int] = {}
+    listed = Counter(_device(book, row)[0] for row in rows)
     for i, row in enumerate(rows):
         device, by = _device(book, row)
         if device is None:
@@ -76,7 +78,7 @@ def match(book: Book, rows: Sequence[ListRow]) -> Matched:
                 continue
             by = By.NAME
         else:
-            entry = _entry(book, device, row)
+            entry = _entry(book, device, row, alone=listed[device] == 1)
             if entry is None:
                 found.which[i] = device
                 continue
@@ -105,11 +107,18 @@ def _by_name(book: Book, row: ListRow) -> Entry | None:
     return None
 
 
-def _entry(book: Book, device: str, row: ListRow) -> Entry | None:
-    """The only entry; else that of the row's endpoint; without one, that which bears the row's name."""
+def _entry(book: Book, device: str, row: ListRow, *, alone: bool) -> Entry | None:
+    """That of the row's endpoint, of those that surely stand first; without endpoint, that of its name.
+
+    A device of a single entry may be listed under any endpoint; ``alone``: the list has this row of it only.
+    """
     entries = book.shown(device)
-    if len(entries) == 1:
+    if row.endpoint is None:
+        named = next((e for e in entries if row.name and book.recorded(e) == row.name), None)
+        return entries[0] if len(entries) == 1 else named
+    sure = next((e for e in entries if e.endpoint == row.endpoint), None)
+    if sure is None and len(entries) == 1 and alone:
         return entries[0]
-    if row.endpoint is not None:
-        return next((e for e in entries if e.endpoint == row.endpoint), None)
-    return next((e for e in entries if row.name and book.recorded(e) == row.name), None)
+    every = book.names.of_device.get(device, ())
+    found = sure or next((e for e in every if e.endpoint == row.endpoint), None)
+    return entries[0] if found is None and len(entries) == 1 else found

@@ -1,0 +1,215 @@
+"""Swaps that a visit meets: the demo house, modules at the luminaires, uses of others, and bad questions."""
+
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from secondfix import radio
+from secondfix.assumptions import default_assumptions
+from secondfix.catalogue import Model, read_model
+from secondfix.files import shipped_models
+from secondfix.house import Fault, House, read_house, schedule
+from secondfix.journal import Journal
+from secondfix.maintenance import LossKind, Outcome, Refusal, StepKind, SwapPlan, Unit, Way, device_at, swap
+from tests import example_house as ex
+from tests.journal.writing import journal, write
+
+ASSUMED = default_assumptions()
+NOTHING = Journal()
+
+
+@pytest.fixture(scope="module")
+def models(tree: Path) -> dict[str, Model]:
+    path = tree / "demo/maintenance/firm/models/brantock-larch-four@1.toml"
+    own = read_model(path.read_text(encoding="utf-8"), where=path.name)
+    assert isinstance(own, Model), own
+    return {**shipped_models(), own.key: own}
+
+
+@pytest.fixture(scope="module")
+def demo(tree: Path, models: dict[str, Model]) -> House:
+    house = read_house((tree / "demo/house.json").read_bytes(), where="demo", models=models)
+    assert isinstance(house, House)
+    return house
+
+
+def planned(house: House, failed: str, *units: Unit, models: dict[str, Model], **how: Any) -> SwapPlan:
+    plan = swap(house, failed, units, models=models, assumptions=ASSUMED, **how)
+    assert isinstance(plan, SwapPlan), plan
+    return plan
+
+
+def test_a_four_gang_switch_of_another_maker_in_the_same_box_keeps_everything(
+    demo: House, models: dict[str, Model]
+) -> None:
+    reach = radio.reach(schedule(demo, demo.models), ASSUMED)
+    plan = planned(demo, "D08", Unit("brantock-larch-four@1"), models=models, reach=reach)
+    assert plan.outcome is Outcome.KEPT
+    assert plan.removal.way is Way.REPLACE_FAILED_NODE
+    kinds = [s.kind for s in plan.steps]
+    assert kinds.index(StepKind.ISOLATE) < kinds.index(StepKind.FIT) < kinds.index(StepKind.JOIN)
+    assert kinds.index(StepKind.ISOLATE) < kinds.index(StepKind.REMOVE) < kinds.index(StepKind.TEST)
+    assert "licensed" in next(s.words for s in plan.steps if s.kind is StepKind.ISOLATE)
+    assert {t.name for t in plan.teach} >= {"House off", "Away"}
+    assert not any(t.again for t in plan.teach)  # node and entry numbers stay: trying is enough
+
+
+def test_a_switch_that_needs_a_neutral_is_refused_where_none_reaches(
+    demo: House, models: dict[str, Model]
+) -> None:
+    plan = planned(demo, "D06", Unit("plimmet-osier-three@1"), models=models)
+    assert [r.kind for r in plan.reasons] == [Refusal.FAULT]
+    assert "neutral" in plan.reasons[0].words
+    assert not plan.steps
+    assert not plan.entries
+    kept = [n.model for n in plan.nearest if n.outcome is Outcome.KEPT]
+    assert kept
+    for key in kept:
+        assert planned(demo, "D06", Unit(key), models=models).outcome is Outcome.KEPT
+
+
+def test_a_relay_for_a_dimmer_is_for_tonight(demo: House, models: dict[str, Model]) -> None:
+    plan = planned(demo, "D15", Unit("plimmet-osier-one@1"), models=models)
+    assert plan.outcome is Outcome.LOSSES
+    assert {loss.kind for loss in plan.losses} == {LossKind.DIMMING}
+    assert plan.for_tonight
+    assert plan.nearest[0].model == "plimmet-sedge@1"
+
+
+def test_fewer_gangs_never_leave_a_pump_that_animals_need_without_supply(
+    demo: House, models: dict[str, Model]
+) -> None:
+    plan = planned(demo, "D08", Unit("ostrabeck-gull-two@2"), models=models, nearest=False)
+    assert plan.outcome is Outcome.REFUSED
+    assert (Refusal.SUPPLY, "L22") in {(r.kind, r.about) for r in plan.reasons}
+
+
+def test_two_switches_may_stand_where_one_stood(demo: House, models: dict[str, Model]) -> None:
+    plan = planned(
+        demo, "D08", Unit("ostrabeck-gull-two@2"), Unit("ostrabeck-gull-two@2"), models=models, nearest=False
+    )
+    assert [(f.mounts, f.gangs) for f in plan.fits] == [(("1",), ("1", "2")), (("2",), ("3", "4"))]
+    assert {n for f in plan.fits for n in f.takes_over} == {"0", "1", "2", "3", "4"}
+
+
+def test_a_module_at_the_light_point_takes_the_load_and_caps_its_gang(
+    demo: House, models: dict[str, Model]
+) -> None:
+    plan = planned(demo, "D15", Unit("tavrindo-finch@1", load="L35"), models=models, nearest=False)
+    assert plan.outcome is Outcome.LOSSES
+    assert LossKind.GANG in {loss.kind for loss in plan.losses}
+    assert plan.after is not None
+    assert plan.after.boxes["B15"].gangs["1"].duty.value == "capped"
+    (new,) = [d for d in plan.after.devices.values() if d.outputs.get("1") == "L35"]
+    assert new.place == demo.loads["L35"].place
+    assert any("keeps its supply" in s.words for s in plan.steps)
+
+
+# The example house: D01, a two-gang Z-Wave switch in B1.
+
+
+def example(**changes: Any) -> House:
+    plain = ex.document()
+    plain.update(changes)
+    house = read_house(ex.as_bytes(plain), where="example", models=ex.models())
+    assert isinstance(house, House), house
+    return house
+
+
+def test_the_owner_of_an_outside_use_is_asked_before_anything_else() -> None:
+    use = {"kind": "routine", "device": "D01", "entry": 2, "words": "blinks at noon"}
+    house = example(outside_uses={"U7": use})
+    plan = planned(house, "D01", Unit("corvell-pair@1"), models=ex.models(), nearest=False)
+    assert plan.steps[0].kind is StepKind.ASK
+    assert "blinks at noon" in plan.steps[0].words
+    assert plan.asks[0].now == f"{plan.fits[0].device}.2"
+
+
+def test_the_node_number_that_the_journal_knows_is_kept_and_expected() -> None:
+    house = example()
+    known = journal(write(1, "joined", "device:D01", network="N1", node=14))
+    plan = planned(house, "D01", Unit("corvell-pair@1"), models=ex.models(), journal=known, nearest=False)
+    joined = next(e for e in plan.entries if e.kind == "joined")
+    assert joined.own["node"] == 14
+    assert any("node 14" in words for words in plan.removal.words)
+    assert all(e.kind != "excluded" for e in plan.entries)
+
+
+def test_a_name_given_on_site_changes_no_outcome() -> None:
+    house = example()
+    named = journal(write(1, "named", "entry:D01.1", name="Thursday"))
+    plain = planned(house, "D01", Unit("corvell-pair@1"), models=ex.models(), nearest=False)
+    renamed = planned(house, "D01", Unit("corvell-pair@1"), models=ex.models(), journal=named, nearest=False)
+    assert (plain.outcome, plain.losses, plain.reasons) == (renamed.outcome, renamed.losses, renamed.reasons)
+
+
+def test_ids_once_used_are_never_given_again() -> None:
+    spoken = journal(write(1, "removed", "device:D77"))
+    plan = planned(
+        example(), "D01", Unit("corvell-pair@1"), models=ex.models(), journal=spoken, nearest=False
+    )
+    assert plan.fits[0].device == "D78"
+
+
+def test_who_hangs_on_a_repeater_must_be_heard_again_and_is_lost_without_one() -> None:
+    house = example()
+    reach = radio.reach(schedule(house, house.models), ASSUMED)
+    unasked = planned(house, "D01", Unit("corvell-pair@1"), models=ex.models(), nearest=False)
+    assert unasked.children is None
+    assert any(s.kind is StepKind.HEAR and "was not asked" in s.words for s in unasked.steps)
+    asked = planned(house, "D01", Unit("corvell-pair@1"), models=ex.models(), reach=reach, nearest=False)
+    assert asked.children is not None
+    assert len([s for s in asked.steps if s.kind is StepKind.HEAR]) == len(asked.children)
+
+
+QUESTIONS: list[tuple[str, tuple[Unit, ...], str]] = [
+    ("nothing to put in", (), "at least one model"),
+    ("a model nobody knows", (Unit("corvell-none@9"),), "a model of the catalogue"),
+    ("a gang that the box lacks", (Unit("corvell-pair@1", gangs=("7",)),), "one of the gangs of B1"),
+    (
+        "a gang twice",
+        (Unit("corvell-pair@1", gangs=("1",)), Unit("corvell-pair@1", gangs=("1",))),
+        "'1' 2 times",
+    ),
+    ("more gangs than it has", (Unit("corvell-pair@1", gangs=("1", "2", "3")),), "at most 2"),
+    ("a mount that the box lacks", (Unit("corvell-pair@1", mounts=("4",)),), "one of the mounts of B1"),
+    ("a load that it does not feed", (Unit("corvell-pair@1", load="L9"),), "a load of this house"),
+    ("a network that is not there", (Unit("corvell-pair@1", network="N9"),), "a network of this house"),
+    ("the code of the failed one", (Unit("corvell-pair@1", code_ref="K01"),), "the code of D01"),
+]
+
+
+@pytest.mark.parametrize(("units", "words"), [q[1:] for q in QUESTIONS], ids=[q[0] for q in QUESTIONS])
+def test_a_question_that_cannot_be_asked_is_answered_with_its_faults(
+    units: tuple[Unit, ...], words: str
+) -> None:
+    plain = ex.document()
+    plain["devices"]["D01"]["code_ref"] = "K01"
+    house = read_house(ex.as_bytes(plain), where="example", models=ex.models())
+    assert isinstance(house, House)
+    told = swap(house, "D01", units, models=ex.models(), assumptions=ASSUMED)
+    assert isinstance(told, list)
+    assert words in " | ".join(map(str, told))
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ("B2", "where no device stands"),
+        ("B9", "a device, wall box, gang or place of this house"),
+        ("B1.7", "a device, wall box, gang or place of this house"),
+    ],
+)
+def test_an_empty_mount_has_nothing_to_swap(text: str, words: str) -> None:
+    plain = ex.document()
+    plain["devices"] = {"D01": plain["devices"]["D01"]}
+    plain["scenes"] = {}
+    plain.pop("outside_uses", None)
+    house = read_house(ex.as_bytes(plain), where="example", models=ex.models())
+    assert isinstance(house, House), house
+    told = device_at(house, text)
+    assert isinstance(told, list)
+    assert isinstance(told[0], Fault)
+    assert words in str(told[0])
+    assert device_at(house, "B1") == device_at(house, "B1.2") == "D01"
