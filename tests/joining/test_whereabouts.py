@@ -3,12 +3,9 @@
 from typing import Any
 
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
 
 from secondfix.house import FAR_MM, Position, faces_of, nearest_face
 from secondfix.joining.whereabouts import whereabouts
-from secondfix.papers.drawing.unfold import nearest_side, sides_of
 from tests.joining.houses import a_box, a_house
 
 
@@ -66,26 +63,10 @@ def test_a_place_without_a_position_says_so(known: bool) -> None:
 
 def test_in_a_corner_it_names_the_wall_that_the_elevation_draws() -> None:
     corner = Position(x_mm=3900, y_mm=50, height_mm=1050)  # as near to the south wall as to the east one
-    sides = sides_of([(0, 0), (3950, 0), (3950, 3000), (0, 3000)])
-    drawn = sides[nearest_side(sides, corner)[0]].name
+    faces = faces_of([(0, 0), (3950, 0), (3950, 3000), (0, 3000)])
+    drawn = faces[nearest_face(faces, corner)[0]].name
     assert drawn == "East wall"
     assert hall(3900, 50).startswith(f"1.05 m up, on the {drawn.lower()}, ")
-
-
-@given(
-    st.lists(st.tuples(st.integers(0, 4), st.integers(0, 4)), min_size=3, max_size=6, unique=True),
-    st.integers(0, 4000),
-    st.integers(0, 4000),
-)
-def test_faces_are_those_that_elevations_draw(corners: list[tuple[int, int]], x: int, y: int) -> None:
-    outline = [(1000 * a, 1000 * b) for a, b in corners]
-    faces, sides = faces_of(outline), sides_of(outline)
-    assert [(f.name, f.left_mm, f.right_mm) for f in faces] == [
-        (s.name, s.left_mm, s.right_mm) for s in sides
-    ]
-    if faces:
-        spot = Position(x_mm=x, y_mm=y, height_mm=1000)
-        assert nearest_face(faces, spot) == nearest_side(sides, spot)
 
 
 def test_a_plate_far_from_the_wall_of_its_elevation_is_not_said_to_be_on_it() -> None:

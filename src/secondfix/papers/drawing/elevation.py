@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from secondfix.findings import Finding
-from secondfix.house import Position, Schedule
+from secondfix.house import Face, Position, Schedule, faces_of
 from secondfix.papers.drawing.canvas import Canvas, wrapped
 from secondfix.papers.drawing.keynotes import (
     Keynote,
@@ -17,7 +17,6 @@ from secondfix.papers.drawing.keynotes import (
 from secondfix.papers.drawing.layout import Hung, Layout, ceiling_mm, hung_on, layouts
 from secondfix.papers.drawing.lists import LINE
 from secondfix.papers.drawing.plates import Plate
-from secondfix.papers.drawing.unfold import Side, sides_of
 from secondfix.papers.drawing.wall import draw_row, least_height, row_left
 from secondfix.papers.duties import button_lines, rows_of_box
 from secondfix.papers.figures import length
@@ -77,7 +76,7 @@ def draw_elevations(
     The largest layout whose walls hold their plates and stay within ``height`` is taken, else the lowest that
     holds its plates.
     """
-    sides = sides_of(schedule.house.rooms[room_id].outline_mm or ())
+    sides = faces_of(schedule.house.rooms[room_id].outline_mm or ())
     remarks: list[str] = []
     hung = hung_on(schedule, room_id, sides, notes, remarks)
     ceiling = ceiling_mm(schedule, room_id, hung, remarks) if sides else 0
@@ -145,7 +144,7 @@ class _Picture:
         storey = self.schedule.house.rooms[self.room_id].storey or ""
         plates: list[Plate] = []
         for row in layout.rows:
-            walls: list[tuple[Side, float, Sequence[Hung]]] = [
+            walls: list[tuple[Face, float, Sequence[Hung]]] = [
                 (layout.sides[i], layout.slots[i], self.hung[i]) for i in row
             ]
             top, stood = draw_row(

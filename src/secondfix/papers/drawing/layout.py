@@ -3,11 +3,10 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from secondfix.house import Position, Schedule
+from secondfix.house import FAR_MM, Face, Position, Schedule, nearest_face
 from secondfix.papers.drawing.keynotes import Keynote, spot_of
 from secondfix.papers.drawing.plates import least_width
 from secondfix.papers.drawing.structure import PX_PER_PAPER_MM
-from secondfix.papers.drawing.unfold import FAR_MM, Side, nearest_side
 from secondfix.papers.figures import length
 from secondfix.papers.setting import is_nec
 
@@ -39,14 +38,14 @@ class Layout:
     """The walls of a room, which of them stand in which row, the scale of all, and each one's width on the
     sheet: its own, or that of its widest plate where the wall is narrower."""
 
-    sides: list[Side]
+    sides: list[Face]
     scale: int
     rows: list[list[int]]
     slots: list[float]
 
 
 def layouts(
-    sides: Sequence[Side], hung: Mapping[int, Sequence[Hung]], *, left: float, width: float
+    sides: Sequence[Face], hung: Mapping[int, Sequence[Hung]], *, left: float, width: float
 ) -> list[Layout]:
     """Ways to set the walls, larger before smaller, in as many rows as each needs; none without walls."""
     room = width - left - _ROW_RIGHT
@@ -73,7 +72,7 @@ def _rows(slots: Sequence[float], room: float) -> list[list[int]]:
 
 
 def hung_on(
-    schedule: Schedule, room_id: str, sides: Sequence[Side], notes: Sequence[Keynote], remarks: list[str]
+    schedule: Schedule, room_id: str, sides: Sequence[Face], notes: Sequence[Keynote], remarks: list[str]
 ) -> dict[int, list[Hung]]:
     """Boxes with a position on their nearest walls, fittings that stand near one; adds what must be said."""
     house, nec = schedule.house, is_nec(schedule.house)
@@ -85,7 +84,7 @@ def hung_on(
         if not sides or position is None:
             continue
         box = kind == "box"
-        i, away = nearest_side(sides, position)
+        i, away = nearest_face(sides, position)
         if not box and away > _FITTING_NEAR_MM:
             continue
         if far := away > FAR_MM:

@@ -4,7 +4,7 @@ import math
 from collections.abc import Iterable, Sequence
 
 from secondfix.findings import Finding
-from secondfix.house import Point, Position, Schedule
+from secondfix.house import Point, Position, Schedule, faces_of, nearest_face, opening_ends
 from secondfix.papers.drawing.canvas import Canvas, Rect, Xy, text_width, wrapped
 from secondfix.papers.drawing.elevation import Drawing
 from secondfix.papers.drawing.keynotes import Keynote, keynotes
@@ -29,7 +29,6 @@ from secondfix.papers.drawing.structure import (
     wall_class,
 )
 from secondfix.papers.drawing.symbols import draw_symbol, footprint
-from secondfix.papers.drawing.unfold import nearest_side, opening_ends, sides_of
 from secondfix.papers.palette import DAY, LABEL, TEXT, Palette
 from secondfix.papers.setting import is_nec
 
@@ -247,10 +246,10 @@ def _clear(at: Xy, toward: Xy, symbol: str, taken: Taken) -> Xy:
 
 def _toward(outline: Sequence[Point] | None, position: Position) -> Xy:
     """From the nearest wall into the room, as a unit vector on the sheet."""
-    sides = sides_of(outline or ())
+    sides = faces_of(outline or ())
     if not sides:
         return 0.0, -1.0
-    side = sides[nearest_side(sides, position)[0]]
+    side = sides[nearest_face(sides, position)[0]]
     (ax, ay), (bx, by) = side.left_mm, side.right_mm
     # As one faces the wall, the room lies behind: to the right of left-to-right; y turns over.
     return (by - ay) / side.length_mm, (bx - ax) / side.length_mm

@@ -4,9 +4,8 @@ import math
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from secondfix.house import House, Opening, Wall
+from secondfix.house import House, Opening, Wall, opening_ends
 from secondfix.papers.drawing.canvas import Canvas, Xy
-from secondfix.papers.drawing.unfold import opening_ends
 from secondfix.papers.palette import FITTING, LEADER, WALL
 from secondfix.terms import LayerMaterial
 

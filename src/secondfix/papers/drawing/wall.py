@@ -3,14 +3,13 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from secondfix.house import Schedule
+from secondfix.house import Face, Hole, Schedule, holes_of
 from secondfix.papers.drawing.canvas import Canvas, Rect, text_width
 from secondfix.papers.drawing.fittings import Fitting, draw_fittings
 from secondfix.papers.drawing.layout import WALL_GAP, Hung
 from secondfix.papers.drawing.lists import button_lists, draw_lists
 from secondfix.papers.drawing.plates import Plate, draw_plate, draw_true_place, set_apart
 from secondfix.papers.drawing.structure import PX_PER_PAPER_MM
-from secondfix.papers.drawing.unfold import Hole, Side, holes_of
 from secondfix.papers.duties import rows_of_box
 from secondfix.papers.figures import feet_inches, length
 from secondfix.papers.palette import FITTING, FLOOR, LABEL, LEADER, WALL
@@ -39,7 +38,7 @@ def _wall_height(ceiling_mm: int, scale: int) -> float:
 class _Wall:
     """One wall on the sheet."""
 
-    side: Side
+    side: Face
     hung: Sequence[Hung]
     holes: tuple[Hole, ...]
     at: Rect
@@ -56,7 +55,7 @@ def draw_row(
     canvas: Canvas,
     schedule: Schedule,
     storey_id: str,
-    row: Sequence[tuple[Side, float, Sequence[Hung]]],
+    row: Sequence[tuple[Face, float, Sequence[Hung]]],
     *,
     scale: int,
     ceiling_mm: int,
@@ -120,7 +119,7 @@ def _draw_wall(canvas: Canvas, schedule: Schedule, wall: _Wall) -> list[Plate]:
     return apart
 
 
-def _draw_name(canvas: Canvas, side: Side, at: Rect, *, nec: bool) -> None:
+def _draw_name(canvas: Canvas, side: Face, at: Rect, *, nec: bool) -> None:
     """The wall's name with its length; on a short wall the name alone, or its first letter."""
     middle, y, wide = (at.left + at.right) / 2, at.top - 7, at.right - at.left + WALL_GAP - 6
     long = f"  {length(side.length_mm, nec=nec)}"
