@@ -9,8 +9,3 @@ def sentence(words: str) -> str:
 def counted(count: int, one: str, many: str = "") -> str:
     """``1 fault``, ``2 faults``."""
     return f"{count} {one if count == 1 else many or one + 's'}"
-
-
-def stage_words(stage: int) -> str:
-    """How the walk and every worksheet call a stage."""
-    return f"stage {stage}" if stage else "before any isolation"

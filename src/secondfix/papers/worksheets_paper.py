@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from secondfix.house import Schedule
-from secondfix.joining import ISOLATION, Walk, Worksheet, worksheets
+from secondfix.joining import ISOLATION, Walk, Worksheet, stage_words, worksheets
 from secondfix.naming import names
 from secondfix.papers.blocks import (
     Block,
@@ -30,7 +30,7 @@ from secondfix.papers.coverage import TextFault
 from secondfix.papers.figures import feet_inches
 from secondfix.papers.setting import Setting, is_nec
 from secondfix.papers.typeset import typeset
-from secondfix.papers.words import sentence, stage_words
+from secondfix.papers.words import sentence
 
 _MOST_TOGETHER = 12  # rows of a function test that share one page with all that follows them
 
@@ -78,7 +78,7 @@ def _order_sheet(schedule: Schedule, walk: Walk, number: str) -> Sheet:
 def _worksheet(w: Worksheet) -> Sheet:
     blocks: list[Block] = [
         para(w.where, style="soft"),
-        para(f"{w.device_title}. Worksheet {w.number}, {stage_words(w.stage)}."),
+        para(f"{w.device_title}. Worksheet {w.number}, {stage_words(w.stage).lower()}."),
         _cautions(w),
     ]
     if w.code:
