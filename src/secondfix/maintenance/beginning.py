@@ -167,7 +167,7 @@ def _told_of_loads(making: _Making) -> None:
     if making.plain["loads"]:
         count = len(making.plain["loads"])
         making.told.append(
-            f"{count} loads are named after rows; which gang works each, the function test finds."
+            f"{count} loads are named after rows; the function test finds which gang works each."
         )
 
 
