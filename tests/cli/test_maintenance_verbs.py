@@ -2,6 +2,7 @@
 """The verbs of a house that stands: as-built, test, adopt, swap, import; bad input, exits, what is written."""
 
 import json
+import re
 from pathlib import Path
 
 import pytest
@@ -130,3 +131,17 @@ def test_a_house_is_begun_from_a_list(call: Call, tmp_path: Path) -> None:
     assert ended.code == 3
     assert "1 room, 1 device, 1 box" in ended.out
     assert call("import", "l.csv", "n.json", "--mapping", "m.json", "--journal", "n.jsonl").code == 0
+
+
+@pytest.mark.parametrize(
+    ("verb", "words"),
+    [("swap", ("h.json", "D01", "corvell-pair@1")), ("import", ("l.csv", "h.json", "--mapping", "m.json"))],
+)
+def test_the_json_has_the_keys_that_the_page_names(
+    call: Call, tree: Path, verb: str, words: tuple[str, ...]
+) -> None:
+    part = (
+        (tree / "docs/json.md").read_text(encoding="utf-8").split(f"\n## {verb}\n", 1)[1].split("\n## ", 1)[0]
+    )
+    named = set(re.findall(r"^\| `(\w+)` \|", part, re.MULTILINE))
+    assert set(json.loads(call(verb, *words, "--json").out)) == named

@@ -1,14 +1,13 @@
 """Exchange: what comes in from other programs, read carefully, nothing dropped in silence."""
 
 from secondfix.exchange.addresses import address_of
-from secondfix.exchange.csv_list import DELIMITERS, read_csv
+from secondfix.exchange.csv_list import read_csv
 from secondfix.exchange.listing import read_list
 from secondfix.exchange.mapping import Columns, Mapping, mapped, mapping_as_json, read_mapping
 from secondfix.exchange.table import LARGEST_LIST_BYTES, MOST_ROWS, Table, TableRow
 from secondfix.exchange.xlsx_list import MOST_UNPACKED_BYTES, read_xlsx
 
 __all__ = [
-    "DELIMITERS",
     "LARGEST_LIST_BYTES",
     "MOST_ROWS",
     "MOST_UNPACKED_BYTES",

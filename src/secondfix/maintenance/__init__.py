@@ -2,8 +2,7 @@
 
 from secondfix.maintenance.asked import device_at
 from secondfix.maintenance.beginning import Begun, begin_from
-from secondfix.maintenance.comparing import Change, Turn
-from secondfix.maintenance.controller import Kept, Rebuilt, Rejoin, controller_replaced
+from secondfix.maintenance.controller import Kept, Rebuilt, controller_replaced
 from secondfix.maintenance.dangers import Reason, Refusal
 from secondfix.maintenance.device_list import ListRow
 from secondfix.maintenance.expected import Expected, written
@@ -29,7 +28,6 @@ __all__ = [
     "OUTCOME_WORDS",
     "Ask",
     "Begun",
-    "Change",
     "Difference",
     "Expected",
     "Fit",
@@ -43,7 +41,6 @@ __all__ = [
     "Rebuilt",
     "Reconciled",
     "Refusal",
-    "Rejoin",
     "Removal",
     "StepKind",
     "Suspect",
@@ -51,7 +48,6 @@ __all__ = [
     "SwapPlan",
     "SwapStep",
     "Teach",
-    "Turn",
     "Unit",
     "Unlike",
     "Way",
