@@ -1,4 +1,4 @@
-"""The demo house on paper: every gang, name and caution found, nothing past the frame."""
+"""The demo houses on paper: every gang, name and caution found, nothing past the frame."""
 
 from pathlib import Path
 
@@ -17,7 +17,7 @@ from tests.papers.reading import flat, outside, words_of
 MM = 72 / 25.4
 
 
-@pytest.fixture(scope="module", params=["house", "house-mended"])
+@pytest.fixture(scope="module", params=["house", "house-mended", "nec-house", "nec-house-mended"])
 def demo(request: pytest.FixtureRequest, tree: Path) -> Schedule:
     read = [
         read_model(p.read_text(encoding="utf-8"), where=p.name)
