@@ -7,7 +7,7 @@ from typing import Any
 
 from secondfix.assumptions import Assumptions
 from secondfix.catalogue import Model
-from secondfix.house import Box, Device, Duty, House, Schedule, schedule
+from secondfix.house import Box, Device, House, Schedule, schedule
 from secondfix.scenes import resolve
 from secondfix.terms import PowerLossState
 
@@ -21,6 +21,7 @@ class Ground:
     house: House
     models: Mapping[str, Model]
     assumptions: Assumptions
+    wanted_dimmed: frozenset[str] | None = None
 
     @cached_property
     def every_model(self) -> Mapping[str, Model]:
@@ -48,8 +49,11 @@ class Ground:
     def dimmed(self) -> frozenset[str]:
         """Loads that are to be dimmed: so stated, or set to a level below full by a scene.
 
-        A gang without a device is taken to get one, for else no scene could reach its load.
+        A gang without a device is taken to get one, for else no scene could reach its load. What is wanted
+        stays wanted when something is changed to help.
         """
+        if self.wanted_dimmed is not None:
+            return self.wanted_dimmed
         house = self.house.model_copy(update={"devices": {**self.house.devices, **self._undecided()}})
         stated = {k for k, load in house.loads.items() if load.to_be_dimmed}
         if not house.scenes:
@@ -68,15 +72,17 @@ class Ground:
 
     @cached_property
     def _linked(self) -> Mapping[str, frozenset[str]]:
-        """Each box with those that its gangs extend or are extended by, one step either way."""
+        """Each box with those that its gangs extend, are extended by, or drive one motor with."""
         links: dict[str, set[str]] = {box_id: {box_id} for box_id in self.house.boxes}
+        fed_in = {g.load: b for b, box in self.house.boxes.items() for g in box.gangs.values() if g.load}
         for box_id, box in self.house.boxes.items():
             for gang in box.gangs.values():
-                other = (
-                    gang.extends.partition(".")[0] if gang.duty is Duty.EXTENDS and gang.extends else box_id
-                )
-                links[box_id].add(other)
-                links[other].add(box_id)
+                other = gang.extends.partition(".")[0] if gang.extends else None
+                if gang.load:
+                    other = fed_in.get(self.house.loads[gang.load].other_direction or "")
+                if other:
+                    links[box_id].add(other)
+                    links[other].add(box_id)
         return {box_id: frozenset(found) for box_id, found in links.items()}
 
     @cached_property
@@ -84,7 +90,7 @@ class Ground:
         return {}
 
     def around(self, box_id: str) -> tuple[str, ...]:
-        """The box and all that hang with it by chains of extensions, in the document's order."""
+        """The box and all that hang with it by extensions and motors, in the document's order."""
         if box_id not in self._around:
             found, todo = {box_id}, [box_id]
             while todo:
@@ -106,7 +112,7 @@ class Ground:
 
     def changed(self, **collections: Mapping[str, Any]) -> "Ground":
         """The same question about a house in which some collections are other ones."""
-        return Ground(_copy(self.house, **collections), self.models, self.assumptions)
+        return Ground(_copy(self.house, **collections), self.models, self.assumptions, self.dimmed)
 
     def with_box(self, box_id: str, box: Box) -> "Ground":
         """A house in which one box is another."""

@@ -1,7 +1,7 @@
 """Where nothing fits: changes that would help, each tried for real on a copy of the house."""
 
 from collections.abc import Iterator
-from itertools import combinations
+from itertools import combinations, product
 
 from secondfix.selection.changes import Change, changes
 from secondfix.selection.choice import Fit, Help, Refusal, Spot
@@ -19,7 +19,7 @@ def helps(ground: Ground, spot: Spot, refused: tuple[Refusal, ...]) -> tuple[Hel
     found = [h for kind in kinds if (h := _first(ground, spot, kind))]
     found += _at_luminaires(ground, spot)
     if not found:
-        found = [h for a, b in combinations(kinds, 2) if (h := _both(ground, spot, a[-1], b[-1]))]
+        found = [h for a, b in combinations(kinds, 2) if (h := _both(ground, spot, a, b))]
     return tuple(found)
 
 
@@ -32,9 +32,19 @@ def _first(ground: Ground, spot: Spot, kind: tuple[Change, ...]) -> Help | None:
     return None
 
 
-def _both(ground: Ground, spot: Spot, one: Change, other: Change) -> Help | None:
-    fits = _after(other.ground_of(one.ground_of(ground)), other.spot_of(one.spot_of(spot)))
-    return Help(f"{one.words} {other.words}", spot.place, fits) if fits else None
+def _both(ground: Ground, spot: Spot, ones: tuple[Change, ...], others: tuple[Change, ...]) -> Help | None:
+    """The smallest two of two kinds, where the largest two help at all."""
+    if not _after(*_done(ground, spot, ones[-1], others[-1])):
+        return None
+    for one, other in product(ones, others):
+        fits = _after(*_done(ground, spot, one, other))
+        if fits:
+            return Help(f"{one.words} {other.words}", spot.place, fits)
+    return None
+
+
+def _done(ground: Ground, spot: Spot, one: Change, other: Change) -> tuple[Ground, Spot]:
+    return other.ground_of(one.ground_of(ground)), other.spot_of(one.spot_of(spot))
 
 
 def _after(ground: Ground, spot: Spot) -> tuple[str, ...]:

@@ -28,7 +28,7 @@ def _of_box(ground: Ground, box_id: str, protocol: Protocol | None) -> Iterator[
     for device_id, device in here.items():
         yield _spot(ground, box_id, device.mounts, device.gangs, (device_id, device, protocol))
     worked = {g for d in here.values() for g in d.gangs}
-    idle = [g for g in box.gangs if g not in worked]
+    idle = [n for n, gang in box.gangs.items() if n not in worked and gang.duty is not Duty.CAPPED]
     free = tuple(m for m in box.mounts if not any(m in d.mounts for d in here.values()))
     behind = tuple(g for g in idle if box.gangs[g].mount not in free)
     if behind:

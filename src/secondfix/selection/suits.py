@@ -12,7 +12,7 @@ from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails
 from secondfix.house import Duty, settled
 from secondfix.selection.choice import Spot, WantedGang
 from secondfix.selection.ground import Ground
-from secondfix.terms import PROTOCOLS, Kind, Purpose
+from secondfix.terms import PROTOCOLS, Purpose
 
 _CP = "common practice, no source"
 FORM = Rule("select.form", "Can a device of this form stand here?", _CP)
@@ -44,8 +44,6 @@ _ON_A_MOUNT = {Form.SWITCH, Form.EXTENSION_UNIT}
 _IN_BOX = {*_ON_A_MOUNT, Form.IN_BOX_MODULE, Form.BATTERY_BUTTON}
 _AT_LIGHT_POINT = {Form.LUMINAIRE_MODULE, Form.CEILING_MODULE}
 _FANS = {Purpose.COMFORT_FAN, Purpose.EXTRACT_FAN}
-_SOCKETS = {Purpose.GENERAL_SOCKET, Purpose.ENTERTAINMENT}
-_BY_NATURE = {Kind.TUNGSTEN, Kind.RESISTIVE}  # whatever follows the voltage can be dimmed
 MOST_OF_PRINTED_PCT = 110
 
 
@@ -69,9 +67,8 @@ def suits(asked: Asked) -> Iterator[Finding]:
         yield from answers(asked)
 
 
-def _no(
-    rule: Rule, asked: Asked, says: str, value: str, limit: str, *, remedy: str = "Take another model."
-) -> Finding:
+def _no(rule: Rule, asked: Asked, says: str, value: str, limit: str) -> Finding:
+    remedy = "Take another model."
     return fails(rule, Severity.FAULT, asked.spot.place, says, value=value, limit=limit, remedy=remedy)
 
 
@@ -184,37 +181,17 @@ def _output(asked: Asked) -> Iterator[Finding]:
             yield from answer(asked, gang)
 
 
-def _dims(asked: Asked, gang: WantedGang) -> Iterator[Finding]:
-    load = asked.ground.house.loads[gang.load_id or ""]
-    kind, dimmable = settled(load.kind), settled(load.dimmable)
-    name = f"{load.name} ({gang.load_id})"
-    if kind is Kind.MOTOR or load.purpose in _SOCKETS:
-        what = "a motor" if kind is Kind.MOTOR else "a socket"
-        yield _no(
-            OUTPUT, asked, f"It is a lamp dimmer, and {name} is {what}.", what, "lamps that can be dimmed"
-        )
-    elif dimmable is False:
-        says = f"It is a dimmer, and {name} cannot be dimmed."
-        remedy = "Take a relay, or other lamps."
-        yield _no(OUTPUT, asked, says, "not dimmable", "lamps that can be dimmed", remedy=remedy)
-    elif dimmable is None and kind not in _BY_NATURE:
-        look = Look(gang.load_id or "", "dimmable", f"read on the lamps of {name} whether they can be dimmed")
-        says = f"It is a dimmer; whether {name} can be dimmed is not known."
-        yield cannot_tell(OUTPUT, Severity.FAULT, asked.spot.place, says, looks=[look])
-
-
 def _turns(asked: Asked, gang: WantedGang) -> Iterator[Finding]:
+    """Which motors are fans is a matter of purpose; the kind is asked by the electrical rules."""
     load = asked.ground.house.loads[gang.load_id or ""]
-    kind, name = settled(load.kind), f"{load.name} ({gang.load_id})"
-    if (kind is not None and kind is not Kind.MOTOR) or (
-        load.purpose is not None and load.purpose not in _FANS
-    ):
-        says = f"It controls the speed of fans, and {name} is none."
-        yield _no(OUTPUT, asked, says, "no fan", "a fan that may run slower")
-    elif kind is None or load.purpose is None:
-        look = Look(gang.load_id or "", "kind", f"see whether {name} is a fan, and whether it may run slower")
+    name = f"{load.name} ({gang.load_id})"
+    if load.purpose is None:
+        look = Look(gang.load_id or "", "purpose", f"ask what {name} is for")
         says = f"It controls the speed of fans; whether {name} is one is not known."
         yield cannot_tell(OUTPUT, Severity.FAULT, asked.spot.place, says, looks=[look])
+    elif load.purpose not in _FANS:
+        says = f"It controls the speed of fans, and {name} is none."
+        yield _no(OUTPUT, asked, says, "no fan", "a fan that may run slower")
 
 
 def _runs(asked: Asked, gang: WantedGang) -> Iterator[Finding]:
@@ -230,7 +207,6 @@ def _runs(asked: Asked, gang: WantedGang) -> Iterator[Finding]:
 
 
 _OF_OUTPUT: dict[Output, Callable[[Asked, WantedGang], Iterator[Finding]]] = {
-    Output.DIMMER: _dims,
     Output.FAN_CONTROL: _turns,
     Output.SHUTTER: _runs,
 }
