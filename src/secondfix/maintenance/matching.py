@@ -29,7 +29,7 @@ class Matched:
     entries: dict[int, Entry] = field(default_factory=dict)
     by: dict[int, By] = field(default_factory=dict)
     which: dict[int, str] = field(default_factory=dict)
-    extra: list[int] = field(default_factory=list)
+    extra: set[int] = field(default_factory=set)
     twice: dict[int, int] = field(default_factory=dict)
 
 
@@ -74,7 +74,7 @@ def match(book: Book, rows: Sequence[ListRow]) -> Matched:
         if device is None:
             entry = _by_name(book, row)
             if entry is None:
-                found.extra.append(i)
+                found.extra.add(i)
                 continue
             by = By.NAME
         else:
