@@ -17,14 +17,16 @@ POINTS = {"from_mm", "to_mm", "outline_mm"}
 def terrace(house: dict[str, Any], *, boxes: int) -> dict[str, Any]:
     """A document with at least `boxes` boxes: whole houses, each with ids, names and plan of its own.
 
-    Every rule meets the same mixture as in the one house, so that time tells of size alone.
+    Every rule meets the same mixture as in the one house, so that time tells of size alone. The scenes are
+    those of the first house, for a larger house has more loads in a scene, not more scenes.
     """
     count = -(-boxes // len(house["boxes"]))
     grown = {key: value for key, value in house.items() if key not in COLLECTIONS}
     grown |= {key: {} for key in COLLECTIONS if key in house}
     for number in range(count):
         for key, items in _copy(house, number).items():
-            grown[key] |= items
+            if key != "scenes" or number == 0:
+                grown[key] |= items
     return grown
 
 

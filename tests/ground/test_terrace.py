@@ -30,6 +30,7 @@ def test_each_house_of_a_terrace_stands_beside_the_last() -> None:
         "name": "Lodge",
         "rooms": {"R1": {"name": "Hall", "outline_mm": [[0, 0], [4000, 0], [0, 3000]]}},
         "boxes": {"B1": {"room": "R1", "position": stands, "note": "R1"}},
+        "outside_uses": {"U1": {"kind": "routine", "device": "B1", "words": "B1"}},
         "scenes": {"S1": {"name": "Out", "starts": [{"by": "gang", "gang": "B1.2", "press": "held"}]}},
     }
     two = terrace(one, boxes=2)
@@ -38,4 +39,6 @@ def test_each_house_of_a_terrace_stands_beside_the_last() -> None:
     assert two["boxes"]["B1-1"]["position"] == {**stands, "x_mm": 40010}
     assert two["boxes"]["B1-1"]["room"] == "R1-1"
     assert two["boxes"]["B1-1"]["note"] == "R1"
-    assert two["scenes"]["S1-1"]["starts"][0]["gang"] == "B1-1.2"
+    assert two["outside_uses"]["U1-1"] == {"kind": "routine", "device": "B1-1", "words": "B1"}
+    assert list(two["scenes"]) == ["S1-0"]
+    assert two["scenes"]["S1-0"]["starts"][0]["gang"] == "B1-0.2"

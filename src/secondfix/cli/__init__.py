@@ -1,5 +1,13 @@
 """The command line: parse, call one action, print. Each verb loads only what it needs."""
 
+import gc
+
 from secondfix.cli.table import main
 
-__all__ = ["main"]
+__all__ = ["main", "once"]
+
+
+def once() -> None:
+    """One verb in a process of its own: it ends soon, so looking for garbage would cost more than it frees."""
+    gc.disable()
+    main()
