@@ -12,9 +12,11 @@ from secondfix.naming import check, names
 from secondfix.papers import Setting, pack_pdf, worksheets_pdf
 from secondfix.radio import sending
 from secondfix.scenes import Air, resolve, scene_times, time_words
-from tests.papers.reading import flat, outside, words_of
+from secondfix.terms import WiringRules
+from tests.papers.reading import flat, outside, pages, words_of
 
 MM = 72 / 25.4
+LETTER = (792, 612)  # 11 by 8-1/2 in, on its side
 
 
 @pytest.fixture(scope="module", params=["house", "house-mended", "nec-house", "nec-house-mended"])
@@ -36,6 +38,9 @@ def test_pack_of_the_demo_house_is_whole(demo: Schedule, setting: Setting) -> No
     text = words_of(pdf)
     wanted = [*demo.rows, *demo.house.boxes, *demo.house.devices, *(e.name for e in names(demo).entries())]
     wanted += [c.words for c in (*ISOLATION, *GENERAL)]
+    nec = demo.house.wiring_rules is WiringRules.NEC
+    wanted += ["Closeout pack", "Punch list"] if nec else ["Handover pack", "Snag list"]
+    assert {(p.width, p.height) for p in pages(pdf)} == {LETTER} or not nec
     wanted += [
         x.name for kind in (demo.house.loads, demo.house.scenes, demo.house.rooms) for x in kind.values()
     ]
@@ -52,10 +57,14 @@ def test_the_scene_schedule_tells_how_long_each_scene_takes(demo: Schedule, sett
 
 
 def test_worksheets_of_the_demo_house_carry_every_caution_and_name(demo: Schedule, setting: Setting) -> None:
-    pdf = worksheets_pdf(demo, walk(demo, {}, default_assumptions()), setting=setting)
+    order = walk(demo, {}, default_assumptions())
+    pdf = worksheets_pdf(demo, order, setting=setting)
     assert isinstance(pdf, bytes), pdf
     text = words_of(pdf)
     wanted = [c.words for d in demo.house.devices for c in cautions_for(demo, d)]
     wanted += [e.name for e in names(demo).entries()]
+    way = f"about {order.walked_mm / 1000:.0f} m"
+    nec = demo.house.wiring_rules is WiringRules.NEC
+    wanted.append(f"{way} ({order.walked_mm / 304.8:.0f} ft)." if nec else f"{way}.")
     assert [w for w in wanted if flat(w) not in text] == []
     assert outside(pdf, left=15 * MM, other=8 * MM) == []

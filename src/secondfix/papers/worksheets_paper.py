@@ -27,11 +27,11 @@ from secondfix.papers.blocks import (
 )
 from secondfix.papers.cautions import cautions_sheet
 from secondfix.papers.coverage import TextFault
-from secondfix.papers.figures import feet_inches
 from secondfix.papers.setting import Setting, is_nec
 from secondfix.papers.typeset import typeset
 from secondfix.papers.words import sentence
 
+_MM_PER_FOOT = 304.8  # exact: international yard and pound agreement of 1959 (from memory)
 _MOST_TOGETHER = 12  # rows of a function test that share one page with all that follows them
 
 
@@ -65,7 +65,7 @@ def _order_sheet(schedule: Schedule, walk: Walk, number: str) -> Sheet:
         column("Done", mm=14, align="center"),
     ]
     apart = f" Positions not known: {', '.join(walk.unplaced)}." if walk.unplaced else ""
-    feet = f" ({feet_inches(walk.walked_mm)})" if is_nec(schedule.house) else ""
+    feet = f" ({walk.walked_mm / _MM_PER_FOOT:.0f} ft)" if is_nec(schedule.house) else ""
     says = (
         f"Every device after a parent that is joined and has power. Isolations: {walk.isolations}. "
         f"Way between stops: about {walk.walked_mm / 1000:.0f} m{feet}.{apart}"
