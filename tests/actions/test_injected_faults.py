@@ -37,7 +37,7 @@ def seen(value: object) -> dict[str, object]:
 
 
 def closed_box(d: dict[str, Any]) -> None:
-    d["boxes"]["B15"] |= {"shell": seen("metal"), "plate": seen("metal")}
+    d["boxes"]["B15"] |= {"shell": seen("metal"), "plate": seen("metal"), "earthed": seen(True)}
 
 
 def crowd(d: dict[str, Any]) -> None:

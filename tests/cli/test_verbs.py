@@ -20,7 +20,7 @@ def keys_of(page: str, verb: str) -> set[str]:
     return set(re.findall(r"^\| `(\w+)` \|", part, re.MULTILINE))
 
 
-@pytest.mark.parametrize("verb", ["check", "reach", "names", "scenes", "walk", "worksheet"])
+@pytest.mark.parametrize("verb", ["check", "reach", "select", "names", "scenes", "walk", "worksheet"])
 def test_the_json_of_a_verb_has_the_keys_that_the_page_names(call: Call, tree: Path, verb: str) -> None:
     page = (tree / "docs/json.md").read_text()
     plain = json.loads(call(verb, HOUSES["as surveyed"], "--json").out)

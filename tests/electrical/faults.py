@@ -54,7 +54,7 @@ FAULTS: dict[str, tuple[dict[str, object], set[tuple[str, str, str, str | None]]
     ),
     "a neutral of another circuit at the mount": (
         {"boxes.B3.mounts.1.neutral": seen("C1")},
-        {("neutral_circuit", "B3.1", "fails", "danger")},
+        {("neutral_circuit", "B3.1", "fails", "danger"), ("two_supplies", "B3", "cannot_tell", "advice")},
     ),
     "a neutral borrowed at the luminaire": (
         {"loads.L2.neutral": seen("C2")},
@@ -135,7 +135,11 @@ FAULTS: dict[str, tuple[dict[str, object], set[tuple[str, str, str, str | None]]
             "boxes.B1.gangs.2.duty": "not_known",
             "boxes.B1.gangs.2.load": None,
         },
-        {("duty", "B1.2", "cannot_tell", "danger"), ("module_total", "D1", "cannot_tell", "danger")},
+        {
+            ("duty", "B1.2", "cannot_tell", "danger"),
+            ("module_total", "D1", "cannot_tell", "danger"),
+            ("circuit_load", "C1", "cannot_tell", "fault"),
+        },
     ),
     "an LED load within a tenth of the rating for filament lamps, none being printed for it": (
         {LED: EXTRA, "loads.L1.power_mw": seen(25_000)},

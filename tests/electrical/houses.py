@@ -5,8 +5,16 @@ from typing import Any
 from hypothesis import strategies as st
 
 from secondfix.assumptions import default_assumptions
-from secondfix.catalogue import NeutralNeed, Stated
-from secondfix.terms import Kind, Known, PowerLossState, Purpose, RatingKind
+from secondfix.catalogue import Edge, NeutralNeed, Stated
+from secondfix.terms import (
+    Kind,
+    Known,
+    PlateMaterial,
+    PowerLossState,
+    Purpose,
+    RatingKind,
+    ShellMaterial,
+)
 from tests.electrical.sound import LATEST, model
 
 Plain = dict[str, Any]
@@ -37,8 +45,9 @@ def printed(draw: st.DrawFn) -> list[Plain]:
     """Ratings for most kinds, most of them at a voltage that serves 230 V."""
     kinds = [kind.value for kind in RatingKind if draw(SAID)]
     milliamperes, volts = st.integers(50, 16_000), st.sampled_from([230, 240, 250] * 4 + [120])
+    standard = st.sampled_from([LATEST, "EN 60669-1:2018", "EN 60669-1:1999+A2:2008"])
     return [
-        {"kind": k, "current_ma": draw(milliamperes), "at_voltage_v": draw(volts), "standard": LATEST}
+        {"kind": k, "current_ma": draw(milliamperes), "at_voltage_v": draw(volts), "standard": draw(standard)}
         for k in kinds
     ]
 
@@ -52,10 +61,14 @@ def models(draw: st.DrawFn, *, name: str, form: str, mounts: int, gangs: int) ->
             "as_delivered": words(PowerLossState),
         }
     )
+    outputs = ["relay", "relay", "dimmer", "dimmer", "fan_control"] + ["shutter"] * (gangs % 2 == 0)
     said = draw(
         some(
-            {"output": st.sampled_from(["relay", "dimmer"]), "ratings": printed()},
+            {"output": st.sampled_from(outputs), "ratings": printed()},
             {
+                "yokes": st.integers(0, mounts),
+                "box_volume_per_yoke_mm3": st.integers(100_000, 400_000),
+                "standby_mw": st.integers(100, 3000),
                 "neutral": words(NeutralNeed),
                 "peak": st.fixed_dictionaries(
                     {"current_ma": st.integers(1000, 90_000), "width_us": st.integers(50, 500)}
@@ -68,6 +81,10 @@ def models(draw: st.DrawFn, *, name: str, form: str, mounts: int, gangs: int) ->
             },
         )
     )
+    if said["output"] == "dimmer" and draw(SAID):
+        said["edge"] = draw(words(Edge))
+    if gangs > 1 and draw(SAID):
+        said["interlocked"] = draw(words(Stated))
     return model("ambry", name, form=form, mounts=mounts, gangs=gangs, **said)
 
 
@@ -89,9 +106,18 @@ def loads(draw: st.DrawFn) -> Plain:
                 "time_limit_s": st.integers(60, 7200),
                 "after_power_loss": words(PowerLossState),
                 "neutral": fact(st.sampled_from(("C1", "C1", "C2"))),
+                "place": st.sampled_from(["P1", "P1", "P2"]),
+                "dimmable": fact(st.booleans()),
+                "continuous": fact(st.booleans()),
+                "reversing": fact(st.booleans()),
+                "bypass_nf": fact(st.sampled_from([0, 47, 330, 1000])),
+                "transformer_va": fact(st.integers(20, 150)),
+                "transformer_least_mw": fact(st.integers(10_000, 30_000)),
             },
         )
     )
+    if load.get("kind", {}).get("value") in {"iron_transformer", "electronic_transformer"} and draw(SAID):
+        load["also_kinds"] = draw(fact(st.lists(words(Kind), max_size=2)))
     if draw(st.booleans()):
         kind = load["kind"]["value"] if "kind" in load else "led_driver"
         low, _, high = default_assumptions().span(f"power_factor_{kind}_permille")
@@ -99,20 +125,71 @@ def loads(draw: st.DrawFn) -> Plain:
     return load
 
 
+def contents() -> Plain:
+    """What is counted inside a box under the NEC."""
+    counts = fact(st.dictionaries(st.sampled_from(["16", "14", "12"]), st.integers(0, 6), max_size=2))
+    return {
+        "volume_mm3": fact(st.sampled_from([163_871, 229_419, 294_967, 344_128, 700_000])),
+        "conductors": counts,
+        "loops": fact(st.dictionaries(st.sampled_from(["14", "12"]), st.integers(0, 2), max_size=1)),
+        "grounds": counts,
+        "clamps": fact(st.booleans()),
+        "fittings": fact(st.integers(0, 1)),
+    }
+
+
+@st.composite
+def circuits(draw: st.DrawFn, circuit_id: str) -> Plain:
+    """A circuit that may share its neutral with the other."""
+    labels = st.sampled_from([[], ["R1"], ["R2"], ["R1", "R2"], ["R1", "R2"]])
+    other = "C2" if circuit_id == "C1" else "C1"
+    return draw(
+        some(
+            {"name": st.just(circuit_id)},
+            {
+                "label_rooms": labels,
+                "breaker_a": fact(st.sampled_from([6, 10, 16, 32])),
+                "curve": fact(st.sampled_from(["B", "C", "D"])),
+                "other_load_ma": fact(st.integers(0, 9000)),
+                "phase": fact(st.sampled_from(["L1", "L2"])),
+                "shares_neutral_with": fact(st.sampled_from([[], [], [other]])),
+                "opens_together": fact(st.booleans()),
+                "feeder": fact(st.just("main")),
+            },
+        )
+    )
+
+
 @st.composite
 def boxes(draw: st.DrawFn, house: Plain, box_id: str) -> Plain:
     """A wall box with up to three gangs on up to two mounts; its loads and devices go into the house."""
     numbers = [str(n) for n in range(1, draw(st.integers(1, 2)) + 1)]
-    neutral = fact(st.sampled_from(["C1", "C1", "C1", "C2", "absent", "earth"]))
+    mount = {
+        "neutral": fact(st.sampled_from(["C1", "C1", "C1", "C2", "absent", "earth"])),
+        "neutral_through": fact(st.booleans()),
+    }
     box = draw(
         some(
             {
                 "room": st.sampled_from(ROOMS),
-                "mounts": st.fixed_dictionaries({n: some({}, {"neutral": neutral}) for n in numbers}),
+                "mounts": st.fixed_dictionaries({n: some({}, mount) for n in numbers}),
             },
-            {"depth_mm": fact(st.integers(16, 90)), "set_back_mm": fact(st.integers(0, 12))},
+            {
+                "depth_mm": fact(st.integers(16, 90)),
+                "set_back_mm": fact(st.integers(0, 12)),
+                "shell": fact(words(ShellMaterial)),
+                "plate": fact(words(PlateMaterial)),
+                "earthed": fact(st.booleans()),
+                "zone": fact(st.sampled_from(["0", "1", "2", "outside", "outside"])),
+                "two_supplies_label": fact(st.booleans()),
+            },
         )
     )
+    box |= draw(some({}, contents()))
+    for number in numbers:
+        sizes = list(box.get("conductors", {"value": {}})["value"])
+        if sizes and draw(SAID):
+            box["mounts"][number]["largest_awg"] = draw(fact(st.sampled_from(sizes)))
     box["gangs"] = {}
     for gang_no in map(str, range(1, draw(st.integers(0, 3)) + 1)):
         box["gangs"][gang_no] = draw(gangs(house, f"{box_id}.{gang_no}", numbers))
@@ -155,34 +232,49 @@ def devices(draw: st.DrawFn, house: Plain, *, stands: Plain, form: str) -> Plain
 @st.composite
 def houses(draw: st.DrawFn) -> Plain:
     """Two rooms, two circuits, up to three wall boxes with switches, modules behind them, both or none."""
-    labels = st.sampled_from([[], ["R1"], ["R2"], ["R1", "R2"], ["R1", "R2"]])
     house: Plain = {
         "format": 1,
         "id": "01936b1e-7a40-7c21-8f3e-5d2c9a71b6e6",
         "name": "Any",
         "storeys": {"S0": {"name": "Low", "level_mm": 0}, "S1": {"name": "High", "level_mm": 2600}},
         "rooms": {
-            r: draw(some({"name": st.just(r)}, {"storey": st.sampled_from(["S0", "S1"])})) for r in ROOMS
+            r: draw(
+                some(
+                    {"name": st.just(r)},
+                    {"storey": st.sampled_from(LEVELS), "tags": st.sampled_from([[], ["bathroom"]])},
+                )
+            )
+            for r in ROOMS
         },
-        "circuits": {c: draw(some({"name": st.just(c)}, {"label_rooms": labels})) for c in CIRCUITS},
+        "circuits": {c: draw(circuits(c)) for c in CIRCUITS},
         "boxes": {},
         "loads": {},
         "devices": {},
         "models": {},
-        "places": {"P1": {"kind": "light_point", "name": "Point", "room": "R1"}},
+        "places": {
+            p: {"kind": kind, "name": "Point", "room": "R1", "circuit": draw(fact(st.sampled_from(CIRCUITS)))}
+            for p, kind in (("P1", "light_point"), ("P2", "socket"))
+        },
         "feeding": [],
     }
     if draw(SAID):
         house["mains_voltage_v"] = 230
+    if draw(SAID):
+        house["mains_frequency_hz"] = 50
+    if draw(SAID):
+        house["wiring_rules"] = draw(st.sampled_from(["iec", "nec"]))
     for box_id in [f"B{n}" for n in range(1, draw(st.integers(1, 3)) + 1)]:
         box = house["boxes"][box_id] = draw(boxes(house, box_id))
         split = draw(st.integers(0, len(box["gangs"])))
         front, behind = list(box["gangs"])[:split], list(box["gangs"])[split:]
         if front:
-            stands = {"box": box_id, "mounts": list(box["mounts"]), "gangs": front}
-            house["devices"][f"D{len(house['devices']) + 1}"] = draw(
-                devices(house, stands=stands, form="switch")
-            )
+            apart = len(front) > 1 and len(box["mounts"]) > 1 and draw(st.booleans())
+            parts = [("1", front[:1]), ("2", front[1:])] if apart else [("12", front)]
+            for mounts, worked in parts:
+                stands = {"box": box_id, "mounts": [m for m in box["mounts"] if m in mounts], "gangs": worked}
+                house["devices"][f"D{len(house['devices']) + 1}"] = draw(
+                    devices(house, stands=stands, form="switch")
+                )
         if behind and draw(st.booleans()):
             stands = {"box": box_id, "gangs": behind}
             made = draw(devices(house, stands=stands, form="in_box_module"))
@@ -191,5 +283,10 @@ def houses(draw: st.DrawFn) -> Plain:
         house["loads"]["L90"] = draw(loads())
         stands = {"place": "P1", "outputs": {"1": "L90"}}
         house["devices"]["D90"] = draw(devices(house, stands=stands, form="luminaire_module"))
+    ids = list(house["loads"])
+    if len(ids) > 1 and draw(st.booleans()):
+        for one, other in (ids[:2], ids[1::-1]):
+            house["loads"][one]["other_direction"] = other
+            house["loads"][one]["reversing"] = draw(fact(st.just(True)))
     del house["feeding"]
     return house

@@ -1,4 +1,7 @@
-"""A small invented house in which every electrical rule is asked and none finds a fault; to be spoilt."""
+"""Two small invented houses in which every electrical rule is asked and none finds a fault; to be spoilt.
+
+SOUND follows IEC 60364 at 230 V; SOUND_NEC follows the NEC at 120 V.
+"""
 
 from copy import deepcopy
 from typing import Any
@@ -62,6 +65,7 @@ GLOW = model(
     neutral="not_needed",
     ratings=ratings(tungsten=1300, self_ballasted=450),
     least_load_mw=15_000,
+    standby_mw=400,
     depth_behind_plate_mm=29,
 )
 NUB = model(
@@ -78,20 +82,72 @@ NUB = model(
 LEAF = model(
     "tarnlow", "leaf", form="luminaire_module", mounts=0, neutral="needed", ratings=ratings(motor=1600)
 )
+DIMMER = {"output": "dimmer", "neutral": "needed", "least_load_mw": 10_000, "depth_behind_plate_mm": 30}
+ARC = model("orrinby", "arc", **DIMMER, edge="leading", ratings=ratings(iron_transformer=1000))
+ARCH = model("orrinby", "arch", **DIMMER, edge="trailing", ratings=ratings(electronic_transformer=900))
+WINCH = model(
+    "tarnlow",
+    "winch",
+    output="shutter",
+    gangs=2,
+    neutral="needed",
+    interlocked="yes",
+    ratings=ratings(motor=2500),
+    module_total_ma=2500,
+    depth_behind_plate_mm=31,
+    power_loss={"settable": ["off"], "as_delivered": "off"},
+)
+PEG = model(
+    "tarnlow",
+    "peg",
+    neutral="needed",
+    ratings=[{**ratings(resistive=10_000)[0], "standard": "EN 60669-1:2018"}],
+    depth_behind_plate_mm=25,
+)
+PLASTIC: dict[str, object] = {"shell": seen("plastic"), "plate": seen("plastic")}
+ROOMY = PLASTIC | {"depth_mm": seen(61), "set_back_mm": seen(0)}
+BLIND: dict[str, object] = {
+    "room": "R1",
+    "kind": seen("motor"),
+    "purpose": "covering",
+    "power_mw": seen(95_000),
+    "count": seen(1),
+    "reversing": seen(True),
+}
 
 SOUND: dict[str, Any] = {
     "format": 1,
     "id": "01936b1e-7a40-7c21-8f3e-5d2c9a71b6e5",
     "name": "Crake End 3",
     "mains_voltage_v": 230,
+    "mains_frequency_hz": 50,
+    "wiring_rules": "iec",
     "storeys": {"S0": {"name": "Ground", "level_mm": 0}, "S1": {"name": "Upper", "level_mm": 2700}},
     "rooms": {
         "R1": {"name": "Snug", "storey": "S0"},
-        "R2": {"name": "Gallery", "storey": "S1"},
+        "R2": {"name": "Gallery", "storey": "S1", "tags": ["bathroom"]},
     },
     "circuits": {
-        "C1": {"name": "Lights", "label_rooms": ["R1", "R2"]},
-        "C2": {"name": "Heat", "label_rooms": ["R1"]},
+        "C1": {
+            "name": "Lights",
+            "label_rooms": ["R1", "R2"],
+            "breaker_a": seen(16),
+            "curve": seen("D"),
+            "other_load_ma": seen(850),
+        },
+        "C2": {"name": "Heat", "label_rooms": ["R1"], "breaker_a": seen(13), "other_load_ma": seen(0)},
+        "C3": {
+            "name": "Shed",
+            "label_rooms": ["R1"],
+            "shares_neutral_with": seen(["C4"]),
+            "opens_together": seen(True),
+        },
+        "C4": {
+            "name": "Yard",
+            "label_rooms": ["R1"],
+            "shares_neutral_with": seen(["C3"]),
+            "opens_together": seen(True),
+        },
     },
     "boxes": {
         "B1": {
@@ -103,6 +159,9 @@ SOUND: dict[str, Any] = {
             },
             "depth_mm": seen(45),
             "set_back_mm": seen(0),
+            "shell": seen("metal"),
+            "plate": seen("plastic"),
+            "earthed": seen(True),
         },
         "B2": {
             "room": "R2",
@@ -110,6 +169,8 @@ SOUND: dict[str, Any] = {
             "gangs": {"1": {"duty": "feeds", "load": "L3", "line": seen("C1")}},
             "depth_mm": seen(46),
             "set_back_mm": seen(2),
+            **PLASTIC,
+            "zone": seen("outside"),
         },
         "B3": {
             "room": "R1",
@@ -117,14 +178,46 @@ SOUND: dict[str, Any] = {
             "gangs": {"1": {"duty": "feeds", "load": "L4", "line": seen("C2")}},
             "depth_mm": seen(61),
             "set_back_mm": seen(0),
+            **PLASTIC,
         },
         "B4": {
             "room": "R2",
             "mounts": {"1": {"neutral": seen("absent")}},
             "gangs": {"1": {"duty": "extends", "extends": "B1.1", "line": seen("C1")}},
+            **PLASTIC,
+            "zone": seen("outside"),
+        },
+        "B5": {
+            "room": "R1",
+            "mounts": {"1": {"neutral": seen("C1")}, "2": {"neutral": seen("C1")}},
+            "gangs": {
+                "1": {"duty": "feeds", "load": "L6", "line": seen("C1")},
+                "2": {"mount": "2", "duty": "feeds", "load": "L7", "line": seen("C1")},
+            },
+            **ROOMY,
+        },
+        "B6": {
+            "room": "R1",
+            "mounts": {"1": {"neutral": seen("C1")}},
+            "gangs": {
+                "1": {"duty": "feeds", "load": "L8", "line": seen("C1")},
+                "2": {"duty": "feeds", "load": "L9", "line": seen("C1")},
+            },
+            **ROOMY,
+        },
+        "B7": {
+            "room": "R1",
+            "mounts": {"1": {"neutral": seen("C3"), "neutral_through": seen(True)}},
+            "gangs": {"1": {"duty": "feeds", "load": "L10", "line": seen("C4")}},
+            **ROOMY,
+            "two_supplies_label": seen(True),
         },
     },
-    "places": {"P1": {"kind": "light_point", "name": "Fan", "room": "R2"}},
+    "places": {
+        "P1": {"kind": "light_point", "name": "Fan", "room": "R2", "circuit": seen("C1")},
+        "P2": {"kind": "light_point", "name": "Spots", "room": "R2"},
+        "P3": {"kind": "light_point", "name": "Snug", "room": "R1"},
+    },
     "loads": {
         "L1": {
             "name": "strip",
@@ -152,10 +245,13 @@ SOUND: dict[str, Any] = {
         "L3": {
             "name": "spots",
             "room": "R2",
+            "place": "P2",
             "kind": seen("led_lamp"),
             "purpose": "lighting",
             "power_mw": seen(6_500),
             "count": seen(4),
+            "dimmable": seen(True),
+            "bypass_nf": seen(1000),
             "neutral": seen("C1"),
         },
         "L4": {
@@ -178,6 +274,41 @@ SOUND: dict[str, Any] = {
             "count": seen(1),
             "permanent_supply": seen(False),
         },
+        "L6": {
+            "name": "pendants",
+            "room": "R1",
+            "place": "P3",
+            "kind": seen("iron_transformer"),
+            "also_kinds": seen([]),
+            "purpose": "lighting",
+            "power_mw": seen(45_000),
+            "count": seen(2),
+            "transformer_va": seen(50),
+        },
+        "L7": {
+            "name": "bowls",
+            "room": "R1",
+            "place": "P3",
+            "kind": seen("electronic_transformer"),
+            "also_kinds": seen(["tungsten"]),
+            "purpose": "lighting",
+            "power_mw": seen(40_000),
+            "count": seen(1),
+            "transformer_va": seen(60),
+            "transformer_least_mw": seen(25_000),
+        },
+        "L8": BLIND | {"name": "blind up", "other_direction": "L9"},
+        "L9": BLIND | {"name": "blind down", "other_direction": "L8"},
+        "L10": {
+            "name": "winnower",
+            "room": "R1",
+            "kind": seen("motor"),
+            "purpose": "comfort_fan",
+            "power_mw": seen(80_000),
+            "count": seen(1),
+            "continuous": seen(True),
+            "neutral": seen("C3"),
+        },
     },
     "devices": {
         "D1": {
@@ -190,14 +321,97 @@ SOUND: dict[str, Any] = {
         "D2": {"model": "orrinby-glow@1", "box": "B2", "mounts": ["1"], "gangs": ["1"]},
         "D3": {"model": "orrinby-nub@1", "box": "B3", "gangs": ["1"], "after_power_loss": "off"},
         "D5": {"model": "tarnlow-leaf@1", "place": "P1", "outputs": {"1": "L5"}},
+        "D6": {"model": "orrinby-arc@1", "box": "B5", "mounts": ["1"], "gangs": ["1"]},
+        "D7": {"model": "orrinby-arch@1", "box": "B5", "mounts": ["2"], "gangs": ["2"]},
+        "D8": {"model": "tarnlow-winch@1", "box": "B6", "mounts": ["1"], "gangs": ["1", "2"]},
+        "D9": {"model": "tarnlow-peg@1", "box": "B7", "mounts": ["1"], "gangs": ["1"]},
     },
     "models": {
         "wexcombe-pair@1": PAIR,
         "orrinby-glow@1": GLOW,
         "orrinby-nub@1": NUB,
         "tarnlow-leaf@1": LEAF,
+        "orrinby-arc@1": ARC,
+        "orrinby-arch@1": ARCH,
+        "tarnlow-winch@1": WINCH,
+        "tarnlow-peg@1": PEG,
     },
 }
+
+KEEL = model(
+    "marlsett",
+    "keel",
+    neutral="either",
+    yokes=1,
+    box_volume_per_yoke_mm3=204_838,
+    ratings=[
+        {"kind": kind, "current_ma": ma, "at_voltage_v": 120, "standard": "UL 20:2018"}
+        for kind, ma in (("resistive", 15_000), ("motor", 10_000))
+    ],
+    least_load_mw=20_000,
+    depth_behind_plate_mm=34,
+)
+
+SOUND_NEC: dict[str, Any] = {
+    "format": 1,
+    "id": "01936b1e-7a40-7c21-8f3e-5d2c9a71b6e7",
+    "name": "Sorrel Draw 58",
+    "mains_voltage_v": 120,
+    "mains_frequency_hz": 60,
+    "wiring_rules": "nec",
+    "rooms": {"R1": {"name": "Mudroom"}},
+    "circuits": {
+        "C1": {
+            "name": "Mudroom",
+            "label_rooms": ["R1"],
+            "breaker_a": seen(15),
+            "other_load_ma": seen(2500),
+            "phase": seen("L1"),
+            "feeder": seen("main panel"),
+        },
+        "C2": {"name": "Porch", "label_rooms": ["R1"], "phase": seen("L2"), "feeder": seen("main panel")},
+    },
+    "boxes": {
+        "B1": {
+            "room": "R1",
+            "mounts": {"1": {"neutral": seen("absent"), "largest_awg": seen("14")}},
+            "gangs": {"1": {"duty": "feeds", "load": "L1", "line": seen("C1")}},
+            "depth_mm": seen(89),
+            "set_back_mm": seen(0),
+            **PLASTIC,
+            "volume_mm3": seen(294_967),
+            "conductors": seen({"14": 5}),
+            "loops": seen({}),
+            "grounds": seen({"14": 2}),
+            "clamps": seen(True),
+            "fittings": seen(0),
+        },
+        "B2": {
+            "room": "R1",
+            "mounts": {"1": {}},
+            "gangs": {
+                "1": {"line": seen("C1"), "duty": "capped"},
+                "2": {"line": seen("C2"), "duty": "capped"},
+            },
+            "two_supplies_label": seen(True),
+        },
+    },
+    "loads": {
+        "L1": {
+            "name": "ceiling fan",
+            "room": "R1",
+            "kind": seen("motor"),
+            "purpose": "comfort_fan",
+            "power_mw": seen(560_000),
+            "count": seen(1),
+            "power_factor_permille": seen(700),
+            "continuous": seen(True),
+        },
+    },
+    "devices": {"D1": {"model": "marlsett-keel@1", "box": "B1", "mounts": ["1"], "gangs": ["1"]}},
+    "models": {"marlsett-keel@1": KEEL},
+}
+HOUSES = {"iec": SOUND, "nec": SOUND_NEC}
 
 
 def put(plain: dict[str, Any], path: str, value: object) -> dict[str, Any]:
@@ -214,9 +428,9 @@ def put(plain: dict[str, Any], path: str, value: object) -> dict[str, Any]:
     return copy
 
 
-def spoilt(changes: dict[str, object]) -> dict[str, Any]:
-    """The sound house with some values put or taken away."""
-    plain = SOUND
+def spoilt(changes: dict[str, object], *, of: str = "iec") -> dict[str, Any]:
+    """A sound house with some values put or taken away."""
+    plain = HOUSES[of]
     for path, value in changes.items():
         plain = put(plain, path, value)
     return plain

@@ -4,21 +4,31 @@ import pytest
 
 from secondfix.electrical import RULES
 from secondfix.findings import Outcome
-from tests.electrical.faults import FAULTS
-from tests.electrical.sound import SOUND, answers, put, spoilt, troubles
+from tests.electrical.faults_wide import CASES
+from tests.electrical.sound import HOUSES, answers, put, spoilt, troubles
 from tests.example_house import seen
 
 UNKNOWN: dict[str, tuple[dict[str, object], set[tuple[str, str]]]] = {
     "the mains voltage": (
         {"mains_voltage_v": None},
-        {("module_total", "D1"), *(("contact", g) for g in ("B1.1", "B1.2", "B2.1", "B3.1", "D5.1"))},
+        {
+            *(("module_total", d) for d in ("D1", "D8")),
+            *(("circuit_load", c) for c in ("C1", "C2")),
+            *(("ganged_dimmers", g) for g in ("B5.1", "B5.2")),
+            *(("contact", g) for g in ("B1.1", "B1.2", "B2.1", "B3.1", "D5.1", "B5.1", "B5.2")),
+            *(("contact", g) for g in ("B6.1", "B6.2", "B7.1")),
+        },
     ),
     "the kind of a load": (
         {"loads.L2.kind": None},
-        {("contact", "B1.2"), ("module_total", "D1"), ("inrush", "B1.2")},
+        {("contact", "B1.2"), ("module_total", "D1"), ("inrush", "B1.2"), ("circuit_load", "C1")},
     ),
-    "the power of a load": ({"loads.L3.power_mw": None}, {("contact", "B2.1"), ("least_load", "B2.1")}),
-    "the count of a load": ({"loads.L2.count": None}, {("contact", "B1.2"), ("module_total", "D1")}),
+    "the power of a load": (
+        {"loads.L3.power_mw": None}, {("contact", "B2.1"), ("least_load", "B2.1"), ("circuit_load", "C1")}
+    ),
+    "the count of a load": (
+        {"loads.L2.count": None}, {("contact", "B1.2"), ("module_total", "D1"), ("circuit_load", "C1")}
+    ),
     "the power factor inside its range": ({"loads.L1.power_factor_permille": None}, set()),
     "the purpose of a load": (
         {"loads.L4.purpose": None},
@@ -38,7 +48,10 @@ UNKNOWN: dict[str, tuple[dict[str, object], set[tuple[str, str]]]] = {
     ),
     "the line of a gang": (
         {"boxes.B3.gangs.1.line": None},
-        {("board_label", "B3.1"), ("neutral_circuit", "B3.1"), ("borrowed_neutral", "B3.1")},
+        {
+            ("board_label", "B3.1"), ("neutral_circuit", "B3.1"), ("borrowed_neutral", "B3.1"),
+            ("circuit_load", "C1"),
+        },
     ),
     "the neutral of a load on another storey": ({"loads.L1.neutral": None}, {("borrowed_neutral", "B1.1")}),
     "the neutral of a load beside its switch: nobody asks": ({"loads.L2.neutral": None}, set()),
@@ -67,20 +80,20 @@ UNKNOWN: dict[str, tuple[dict[str, object], set[tuple[str, str]]]] = {
 }  # fmt: skip
 
 
-def test_the_sound_house_asks_every_rule_and_finds_no_fault() -> None:
-    found = answers(SOUND)
+def test_the_sound_houses_ask_every_rule_and_no_fault_is_found() -> None:
+    found = [f for house in HOUSES.values() for f in answers(house)]
     assert troubles(found) == set()
     assert {f.rule for f in found} == {rule.id for rule in RULES}
 
 
-@pytest.mark.parametrize("name", FAULTS)
+@pytest.mark.parametrize("name", CASES)
 def test_an_injected_fault_is_found_at_its_place_and_nowhere_else(name: str) -> None:
-    changes, expected = FAULTS[name]
-    assert troubles(answers(spoilt(changes))) == expected
+    house, changes, expected = CASES[name]
+    assert troubles(answers(spoilt(changes, of=house))) == expected
 
 
 def test_every_rule_has_an_injected_fault() -> None:
-    assert {rule.id for rule in RULES} == {rule for _, expected in FAULTS.values() for rule, *_ in expected}
+    assert {rule.id for rule in RULES} == {rule for *_, expected in CASES.values() for rule, *_ in expected}
 
 
 @pytest.mark.parametrize("name", UNKNOWN)
@@ -91,9 +104,10 @@ def test_a_missing_fact_is_asked_for_where_it_decides(name: str) -> None:
     assert all(f.outcome is Outcome.CANNOT_TELL for f in found if f.outcome is not Outcome.PASSES)
 
 
-@pytest.mark.parametrize("name", [*FAULTS])
+@pytest.mark.parametrize("name", CASES)
 def test_a_finding_says_what_where_against_which_limit_and_what_to_do(name: str) -> None:
-    for f in answers(spoilt(FAULTS[name][0])):
+    house, changes, _ = CASES[name]
+    for f in answers(spoilt(changes, of=house)):
         assert f.source
         if f.outcome is not Outcome.PASSES:
             assert f.says.endswith(".")

@@ -45,7 +45,7 @@ def read_model(text: str, *, where: str) -> Model | list[ModelFault]:
             ModelFault(
                 where,
                 ".".join(str(part) for part in e["loc"]),
-                repr(e["input"])[:80],
+                "nothing" if e["type"] == "missing" else repr(e["input"])[:80],
                 expected(e),
             )
             for e in error.errors()

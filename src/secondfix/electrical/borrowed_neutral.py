@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from secondfix.electrical.board_label import line_look
 from secondfix.electrical.case import Case, load_words
+from secondfix.electrical.supply import share_a_neutral
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import Load, Row, settled
 
@@ -28,7 +29,7 @@ def answers(case: Case) -> Iterator[Finding]:
         load = load_words(case.house, row.load_id)
         neutral, line = settled(row.load.neutral), settled(row.gang.line)
         if neutral is not None and line is not None:
-            yield _compared(row, load, neutral, line)
+            yield _compared(case, row, neutral, line)
         elif neutral is not None or (row.device is not None and _likely(case, row, row.load)):
             yield _unknown(row, load, neutral, line)
 
@@ -55,9 +56,10 @@ def _unknown(row: Row, load: str, neutral: str | None, line: str | None) -> Find
     )
 
 
-def _compared(row: Row, load: str, neutral: str, line: str) -> Finding:
+def _compared(case: Case, row: Row, neutral: str, line: str) -> Finding:
+    load = load_words(case.house, row.load_id or "")
     also = [i for i in (row.load_id, row.device_id, neutral, line) if i]
-    if neutral == line:
+    if neutral == line or share_a_neutral(case, neutral, line):
         return passes(RULE, row.id, value=_value(neutral, line), limit=_LIMIT, also=also)
     return fails(
         RULE,

@@ -6,6 +6,7 @@ from secondfix.catalogue import Rating
 from secondfix.electrical.case import Case, Contact
 from secondfix.electrical.demand import Current, current_of, kind_look
 from secondfix.electrical.figures import amperes, amperes_between
+from secondfix.electrical.motor_edition import edition_limit
 from secondfix.electrical.printed import RATING_WORDS, VOLTAGE_LOOK, holds_at, rating_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import settled
@@ -98,8 +99,21 @@ class _At:
             )
         return self._cannot(says, part, [look, *self.current.looks], lean=(_SHARE,), source=_SHARE_SOURCE)
 
+    def _motor(self, limit_ma: int, standard: str) -> Finding:
+        """No rating printed for motors: the edition of the switch's standard says how much is tested."""
+        limit = f"{amperes(limit_ma)} for motors in {standard}"
+        if self.current.low_ma > limit_ma:
+            return self._over(Kind.MOTOR, limit)
+        if self.current.high_ma is not None and self.current.high_ma <= limit_ma:
+            also, names = (self.at.device_id, self.at.load_id), self.current.assumptions
+            return passes(RULE, self.at.place, value=self.value, limit=limit, also=also, assumptions=names)
+        says = f"{self.at.load_words} may draw more than a switch to {standard} is tested for."
+        return self._cannot(says, limit, self.current.looks or self.current.narrower)
+
     def _not_printed(self, kind: Kind) -> Finding:
         """No kind is gentler to a contact than a resistive load: above that rating it fails."""
+        if kind is Kind.MOTOR and (tested := self._tested_for_motors()):
+            return self._motor(*tested)
         resistive = self._rated(RatingKind.RESISTIVE)
         if resistive is not None and self.current.low_ma > resistive.current_ma:
             return self._over(kind, f"{amperes(resistive.current_ma)} for resistive loads")
@@ -116,6 +130,10 @@ class _At:
         says = f"What kind of load {self.at.load_words} is, is not known."
         looks = dict.fromkeys([kind_look(self.at.load_id, self.at.load_words), *self.current.looks])
         return self._cannot(says, "the rating for its kind", list(looks))
+
+    def _tested_for_motors(self) -> tuple[int, str] | None:
+        voltage, assumptions = self.voltage, self.case.assumptions
+        return edition_limit(self.at.model, mains_voltage_v=voltage, assumptions=assumptions)
 
     def _rated(self, kind: RatingKind) -> Rating | None:
         printed = self.at.model.rating_for(kind)

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from secondfix.catalogue import Stated
+from secondfix.catalogue import Output, Stated
 from secondfix.electrical.case import Case, Contact
 from secondfix.electrical.permanent_supply import purpose_look
 from secondfix.electrical.printed import sheet_look
@@ -46,7 +46,8 @@ def _answer(contact: Contact) -> Finding:
         says = f"is for {policy.label} ({policy.hazard}): it may be switched off from afar, never on"
         remedy = "Let no scene, timer or person elsewhere switch it on; let the contact return off."
         return _fails(contact, Severity.ADVICE, says, "off only", remedy)
-    if purpose in _OWN_CONTROLLER:
+    made_for_it = purpose is Purpose.COVERING and contact.model.output is Output.SHUTTER
+    if purpose in _OWN_CONTROLLER and not made_for_it:
         says = f"({PURPOSES[purpose].label}: {PURPOSES[purpose].hazard}) is behind a plain contact"
         remedy = "Leave the motor to its own controller with its own stop; send that a command instead."
         return _fails(contact, _OWN_CONTROLLER[purpose], says, "its own controller only", remedy)

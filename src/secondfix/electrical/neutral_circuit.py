@@ -6,6 +6,7 @@ from secondfix.catalogue import NeutralNeed, Supply
 from secondfix.electrical.board_label import line_look
 from secondfix.electrical.case import Case
 from secondfix.electrical.earth_as_neutral import neutral_look
+from secondfix.electrical.supply import share_a_neutral
 from secondfix.findings import Finding, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import ABSENT, EARTH, Duty, Row, settled
 
@@ -27,7 +28,7 @@ def answers(case: Case) -> Iterator[Finding]:
         if row.model.neutral is NeutralNeed.NOT_NEEDED:
             yield passes(RULE, row.id, value="no neutral is connected", also=[row.device_id or ""])
         elif neutral not in {ABSENT, EARTH} and (line is not None or _line_matters(case, row)):
-            yield _answer(row, neutral, line)
+            yield _answer(case, row, neutral, line)
 
 
 def _line_matters(case: Case, row: Row) -> bool:
@@ -36,7 +37,7 @@ def _line_matters(case: Case, row: Row) -> bool:
     return row.gang.duty in _WIRED or not any(c.row and c.row.gang.duty in _WIRED for c in channels)
 
 
-def _answer(row: Row, neutral: str | None, line: str | None) -> Finding:
+def _answer(case: Case, row: Row, neutral: str | None, line: str | None) -> Finding:
     also = [i for i in (row.device_id, neutral, line) if i]
     value = f"neutral of {neutral or 'not known'}, line of {line or 'not known'}"
     if neutral is None or line is None:
@@ -46,7 +47,7 @@ def _answer(row: Row, neutral: str | None, line: str | None) -> Finding:
         return cannot_tell(
             RULE, Severity.DANGER, row.id, says, looks=looks, value=value, limit=_LIMIT, also=also
         )
-    if neutral == line:
+    if neutral == line or share_a_neutral(case, neutral, line):
         return passes(RULE, row.id, value=value, limit=_LIMIT, also=also)
     return fails(
         RULE,

@@ -10,7 +10,7 @@ from secondfix.house.feeding import feeding_faults
 from secondfix.house.geometry import geometry_faults
 from secondfix.house.misfit import Misfit, dangling
 from secondfix.house.scene_ids import scene_faults
-from secondfix.house.wiring import Load
+from secondfix.house.wiring import Box, Load, Mount
 from secondfix.terms import Kind
 
 _COLLECTIONS = (
@@ -61,6 +61,7 @@ def _wiring(house: House) -> Iterator[Misfit]:
         at = f"boxes.{key}"
         yield from dangling(f"{at}.room", box.room, house.rooms, "room")
         for n, mount in box.mounts.items():
+            yield from _size_counted(f"{at}.mounts.{n}.largest_awg", box, mount)
             neutral = mount.neutral.value if mount.neutral else None
             if neutral not in {None, "absent", "earth", *house.circuits}:
                 yield Misfit(
@@ -86,6 +87,16 @@ def _wiring(house: House) -> Iterator[Misfit]:
         yield from dangling(f"places.{key}.room", place.room, house.rooms, "room")
         circuit_id = place.circuit.value if place.circuit else None
         yield from dangling(f"places.{key}.circuit.value", circuit_id, house.circuits, "circuit")
+
+
+def _size_counted(path: str, box: Box, mount: Mount) -> Iterator[Misfit]:
+    """A size that ends at a device is among the sizes counted in its box."""
+    if box.conductors is None or mount.largest_awg is None:
+        return
+    sizes = {**box.conductors.value, **(box.loops.value if box.loops else {})}
+    if mount.largest_awg.value not in sizes:
+        words = f"a size counted in the box ({', '.join(sizes) or 'none is'}); 0 for one that only tails have"
+        yield Misfit(path, f"'{mount.largest_awg.value}'", words)
 
 
 _TRANSFORMERS = {Kind.IRON_TRANSFORMER, Kind.ELECTRONIC_TRANSFORMER}

@@ -1,0 +1,131 @@
+"""Dimmers side by side: a dimmer with warm neighbours carries less."""
+
+from collections.abc import Iterator
+
+from secondfix.assumptions import Assumptions
+from secondfix.catalogue import Output, Rating
+from secondfix.electrical.case import Case, Contact, mounts_of
+from secondfix.electrical.demand import current_of, kind_look
+from secondfix.electrical.figures import amperes, amperes_between
+from secondfix.electrical.printed import VOLTAGE_LOOK, holds_at, rating_look
+from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
+from secondfix.house import settled
+from secondfix.terms import RATING_OF_KIND
+
+RULE = Rule(
+    "ganged_dimmers",
+    "Does a dimmer beside other dimmers still carry its load?",
+    "common practice, no source: with fins broken off less is left to cool by; the maker's figure is better",
+)
+_WITH = ("dimmer_one_neighbour_pct", "dimmer_two_neighbours_pct")
+
+
+def answers(case: Case) -> Iterator[Finding]:
+    """One answer per contact of a dimmer that takes mounts and has, or may have, a dimmer next to it."""
+    beside = {device_id: n for box in case.devices_in for device_id, n in _neighbours(case, box)}
+    for contact in case.contacts:
+        if contact.model.output is Output.DIMMER and contact.device_id in beside:
+            surely, open_ids = beside[contact.device_id]
+            if surely or open_ids:
+                yield _answer(case, contact, surely, open_ids)
+
+
+def _neighbours(case: Case, box_id: str) -> Iterator[tuple[str, tuple[int, tuple[str, ...]]]]:
+    """For each device on mounts: how many next to it are dimmers, and which are not yet decided."""
+    box, at = case.house.boxes[box_id], dict[str, str]()
+    for device_id in case.devices_in[box_id]:
+        model = case.schedule.model_of(device_id)
+        if model is None or model.mounts:
+            at |= dict.fromkeys(mounts_of(case.house.devices[device_id], box), device_id)
+    for device_id in dict.fromkeys(at.values()):
+        numbers = [int(n) for n, d in at.items() if d == device_id]
+        found = [at.get(str(min(numbers) - 1)), at.get(str(max(numbers) + 1))]
+        beside = [d for d in dict.fromkeys(found) if d is not None and d != device_id]
+        models = {d: case.schedule.model_of(d) for d in beside}
+        surely = sum(m is not None and m.output is Output.DIMMER for m in models.values())
+        yield device_id, (surely, tuple(d for d, m in models.items() if m is None))
+
+
+def _share(assumptions: Assumptions, neighbours: int) -> tuple[int, int]:
+    """What is left of the rating, in per cent, between its bounds."""
+    if neighbours == 0:
+        return 100, 100
+    low, _, high = assumptions.span(_WITH[neighbours - 1])
+    return low, high
+
+
+def _answer(case: Case, contact: Contact, surely: int, open_ids: tuple[str, ...]) -> Finding:
+    rating, blocked = _rating(case, contact)
+    voltage = case.house.mains_voltage_v
+    names = tuple(_WITH[n - 1] for n in range(max(surely, 1), surely + len(open_ids) + 1))
+    if rating is None or voltage is None:
+        return _cannot(contact, blocked, ("not known", "what is left of its rating"), names)
+    current = current_of(
+        contact.load_id,
+        contact.load,
+        contact.load_words,
+        mains_voltage_v=voltage,
+        assumptions=case.assumptions,
+    )
+    most = _share(case.assumptions, surely)[1] * rating.current_ma
+    least = _share(case.assumptions, surely + len(open_ids))[0] * rating.current_ma
+    names = (*names, *current.assumptions)
+    value = amperes_between(current.low_ma, current.high_ma)
+    limit = (
+        f"{_part(least, most)} of {amperes(rating.current_ma)} beside {surely or 'an undecided'} neighbour"
+    )
+    if 100 * current.low_ma > most:
+        return fails(
+            RULE,
+            Severity.FAULT,
+            contact.place,
+            f"{contact.load_words} is too much for a dimmer that stands beside another.",
+            value=value,
+            limit=limit,
+            remedy="Leave a mount free between dimmers, lessen the load, or take a larger dimmer.",
+            also=(contact.device_id, contact.load_id),
+            assumptions=names,
+        )
+    if current.high_ma is not None and 100 * current.high_ma <= least:
+        also = (contact.device_id, contact.load_id)
+        return passes(RULE, contact.place, value=value, limit=limit, also=also, assumptions=names)
+    looks = [*current.looks, *(Look(d, "model", f"decide the model of {d}") for d in open_ids)]
+    looks = looks or [*current.narrower, _fins_look(contact)]
+    return _cannot(contact, looks, (value, limit), names)
+
+
+def _rating(case: Case, contact: Contact) -> tuple[Rating | None, list[Look]]:
+    """The rating printed for the kind, or what would give it."""
+    kind, voltage = settled(contact.load.kind), case.house.mains_voltage_v
+    if voltage is None:
+        return None, [VOLTAGE_LOOK]
+    if kind is None:
+        return None, [kind_look(contact.load_id, contact.load_words)]
+    rating = contact.model.rating_for(RATING_OF_KIND[kind])
+    look = rating_look(contact.model, RATING_OF_KIND[kind], mains_voltage_v=voltage)
+    held = rating and holds_at(rating, mains_voltage_v=voltage, assumptions=case.assumptions)
+    return (rating, []) if held else (None, [look])
+
+
+def _fins_look(contact: Contact) -> Look:
+    words = f"ask the maker of {contact.model.title} what it carries with dimmers beside it"
+    return Look(contact.model.key, "ratings", words)
+
+
+def _part(least: int, most: int) -> str:
+    low, high = amperes(least // 100), amperes(most // 100)
+    return low if low == high else f"{low} to {high}"
+
+
+def _cannot(contact: Contact, looks: list[Look], figures: tuple[str, str], names: tuple[str, ...]) -> Finding:
+    return cannot_tell(
+        RULE,
+        Severity.FAULT,
+        contact.place,
+        f"Whether the dimmer of {contact.load_words} still carries it beside another is not known.",
+        looks=looks,
+        value=figures[0],
+        limit=figures[1],
+        also=(contact.device_id, contact.load_id),
+        assumptions=names,
+    )

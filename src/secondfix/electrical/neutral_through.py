@@ -1,0 +1,65 @@
+"""Neutral through: taking a device off must not break a neutral that circuits share."""
+
+from collections.abc import Iterator
+
+from secondfix.electrical.case import Case
+from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
+from secondfix.house import Mount, settled
+
+RULE = Rule(
+    "neutral_through",
+    "Does a shared neutral go on when the device is taken off?",
+    "circuit theory: a broken shared neutral leaves the loads in series across two lines; NEC 300.13(B) "
+    "(from memory)",
+)
+_LIMIT = "a joint of its own, and a tail to the device"
+
+
+def answers(case: Case) -> Iterator[Finding]:
+    """One answer per wall box with a mains device to which a neutral comes that circuits share."""
+    sharing = _sharing(case)
+    if sharing:
+        for box_id, box in case.house.boxes.items():
+            here = {n: m for n, m in box.mounts.items() if (settled(m.neutral) or "") in sharing}
+            if here and case.wired_into(box_id):
+                yield _answer(case, box_id, here)
+
+
+def _sharing(case: Case) -> set[str]:
+    """Circuits that share a neutral, as any of them says."""
+    out: set[str] = set()
+    for circuit_id, circuit in case.house.circuits.items():
+        shared = settled(circuit.shares_neutral_with)
+        if shared:
+            out |= {circuit_id, *shared}
+    return out
+
+
+def _answer(case: Case, box_id: str, here: dict[str, Mount]) -> Finding:
+    through = {number: settled(mount.neutral_through) for number, mount in here.items()}
+    broken = [number for number, goes_on in through.items() if goes_on is False]
+    unseen = [number for number, goes_on in through.items() if goes_on is None]
+    also = (*dict.fromkeys(str(settled(m.neutral)) for m in here.values()), *case.devices_in[box_id])
+    if broken:
+        return fails(
+            RULE,
+            Severity.DANGER,
+            box_id,
+            f"In box {box_id} a neutral that circuits share is joined only through the device: taken off, it "
+            "puts up to the voltage between lines across loads elsewhere.",
+            value=f"through the device at mount {', '.join(broken)}",
+            limit=_LIMIT,
+            remedy="Isolate every circuit that shares it; join the neutral by itself and lead a tail to the "
+            "device.",
+            also=also,
+        )
+    if unseen:
+        looks = [_look(box_id, number) for number in unseen]
+        says = f"Whether the shared neutral goes on in box {box_id} without the device is not known."
+        return cannot_tell(RULE, Severity.DANGER, box_id, says, looks=looks, limit=_LIMIT, also=also)
+    return passes(RULE, box_id, value="by a joint of its own", limit=_LIMIT, also=also)
+
+
+def _look(box_id: str, number: str) -> Look:
+    words = f"see in box {box_id} whether the neutral at mount {number} goes on by a joint of its own"
+    return Look(box_id, f"mounts.{number}.neutral_through", words)
