@@ -13,7 +13,10 @@ from secondfix.house import House, Schedule, read_house, schedule
 from secondfix.naming import check
 
 DEFAULTS = default_assumptions()
-WORDS = "ceiling table window mirror stair shelf picture desk corner garden cellar pantry arch".split()
+WORDS = (
+    *("ceiling", "table", "window", "mirror", "stair", "shelf", "picture"),
+    *("desk", "corner", "garden", "cellar", "pantry", "arch"),
+)
 
 
 @cache

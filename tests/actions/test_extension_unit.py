@@ -1,4 +1,4 @@
-"""An extension unit is wired and has no radio: fitted and tested like the rest, joined and named by nobody."""
+"""An extension unit is wired and has no radio: fitted and tested like the rest, joined by nobody."""
 
 import json
 from pathlib import Path

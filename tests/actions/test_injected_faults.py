@@ -19,7 +19,9 @@ from secondfix.assumptions import default_assumptions
 from secondfix.findings import Outcome
 from secondfix.house import House, read_house
 
-MENDED: dict[str, Any] = json.loads((Path(__file__).parents[2] / "demo/house-mended.json").read_text())
+DEMO = Path(__file__).parents[2] / "demo"
+MENDED: dict[str, Any] = json.loads((DEMO / "house-mended.json").read_text())
+TROUBLED: dict[str, Any] = json.loads((DEMO / "house.json").read_text())
 Change = Callable[[dict[str, Any]], Any]
 Answers = set[tuple[str, str]]
 
@@ -62,6 +64,12 @@ def no_way_out(d: dict[str, Any]) -> None:
         d["models"]["ostrabeck-gull-four@1"].pop(way)
 
 
+def front_off(d: dict[str, Any]) -> None:
+    """D09 in the edition that joins with its front off, while live parts can be touched."""
+    d["models"]["tavrindo-slate-two@1"] = TROUBLED["models"]["tavrindo-slate-two@1"]
+    d["devices"]["D09"]["model"] = "tavrindo-slate-two@1"
+
+
 def spoken(d: dict[str, Any]) -> None:
     """Once English is stated, three names of the house are heard too: L03, L53 and R03."""
     d["naming"] = {"spoken_language": "en"}
@@ -90,6 +98,7 @@ CASES: list[tuple[str, Change, Answers, Answers]] = [
     ("names.explained", lambda d: d["loads"]["L20"].pop("purpose"), {("names.explained", "L20")}, {("scenes.decided", s) for s in ("S1", "S2", "S6")} | {(r, "B08.1") for r in ("hazard", "permanent_supply", "power_loss")}),
     ("scenes.decided", lambda d: d["loads"]["L20"].pop("purpose"), {("scenes.decided", s) for s in ("S1", "S2", "S6")}, {("names.explained", "L20")} | {(r, "B08.1") for r in ("hazard", "permanent_supply", "power_loss")}),
     ("circuit_known", lambda d: d["boxes"]["B06"]["gangs"]["1"].pop("line"), {("circuit_known", "B06")}, {("board_label", "B06.1"), ("borrowed_neutral", "B06.1")}),
+    ("front_on", front_off, {("front_on", "B09")}, set()),
     ("removal_first", no_way_out, {("removal_first", "B08")}, set()),
     ("code_captured", lambda d: d["devices"]["D08"].pop("code_ref"), {("code_captured", "B08")}, set()),
     ("no_parent", lambda d: d["assumptions"].update(parent_margin_db={"value": 18}), {("no_parent", p) for p in ("B20", "B22", "P91")}, set()),

@@ -8,6 +8,6 @@ __all__ = ["main", "once"]
 
 
 def once() -> None:
-    """One verb in a process of its own: it ends soon, so looking for garbage would cost more than it frees."""
+    """One verb in a process of its own: it ends soon, and looking for garbage costs more than it frees."""
     gc.disable()
     main()
