@@ -61,11 +61,15 @@ def put_into(plain: Plain, spot: Spot, model: Model, set_to: str | None) -> tupl
             device["mounts"] = list(spot.mounts)
     else:
         device |= {"place": spot.place, "outputs": {str(n): g.load_id for n, g in enumerate(spot.outputs, 1)}}
-        for box in house["boxes"].values():
-            for gang in box["gangs"].values():
-                if gang.get("load") in {g.load_id for g in spot.outputs}:
-                    gang["duty"] = "scene_only"
-                    del gang["load"]
+        fed = {g.load_id for g in spot.outputs}
+        gangs = {f"{b}.{n}": g for b, box in house["boxes"].items() for n, g in box["gangs"].items()}
+        idle = {gang_id for gang_id, g in gangs.items() if g.get("load") in fed}
+        while more := {g for g, gang in gangs.items() if gang.get("extends") in idle} - idle:
+            idle |= more
+        for gang in (gangs[g] for g in idle):
+            gang["duty"] = "scene_only"
+            gang.pop("load", None)
+            gang.pop("extends", None)
     if set_to:
         device["after_power_loss"] = set_to
     network = house.get("networks", {}).get(old.get("network", ""))

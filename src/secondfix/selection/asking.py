@@ -17,7 +17,7 @@ _ABOUT_RETURNING = {"power_loss", "power_loss_wanted"}
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """All that is found against one model at one spot, first rule first; dangers and faults refuse it."""
+    """What is found against one model at one spot, first rule first; dangers and faults refuse it."""
 
     set_to: PowerLossState | None
     refusing: tuple[Finding, ...]
@@ -30,9 +30,12 @@ def asked_of(asked: Asked) -> Answer:
 
     What the place itself wants is asked first; a model that it refuses is not put into the house.
     """
-    own = tuple(suits(asked))
-    if any(f.outcome is Outcome.FAILS for f in own):
-        return _sorted_out(None, own)
+    doubts: list[Finding] = []
+    for found in suits(asked):
+        if found.outcome is Outcome.FAILS:
+            return Answer(None, (found,), (), ())
+        doubts.append(found)
+    own = tuple(doubts)
     return min(_by_setting(asked, own), key=lambda a: (len(a.refusing), len(a.unknown)))
 
 

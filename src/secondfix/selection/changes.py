@@ -142,30 +142,40 @@ def _deeper(ground: Ground, spot: Spot) -> Iterator[Change]:
 
 
 def _extension_moved(spot: Spot) -> Iterator[Change]:
-    """Extensions get a place of their own; their cores are capped here."""
-    moved = {g.id: g for g in spot.gangs if g.duty is Duty.EXTENDS}
+    """Extensions get a place of their own; their cores are capped here. Who extends them follows."""
+    moved = {g.id: g.extends for g in spot.gangs if g.duty is Duty.EXTENDS}
     if not moved or len(moved) == len(spot.gangs):
         return
     left = tuple(g for g in spot.gangs if g.id not in moved)
-    names = " and ".join(f"{g.id} (of {g.extends})" for g in moved.values())
+    names = " and ".join(f"{gang} (of {extends})" for gang, extends in moved.items())
+
+    def ground_of(ground: Ground) -> Ground:
+        behind = [g for g in ground.with_extensions(moved) if g not in moved]
+        return ground.with_gangs({**dict.fromkeys(moved, _CAPPED), **dict.fromkeys(behind, _IDLE)})
+
     yield Change(
         f"Move the extension {names} to a place of its own, such as a battery button; cap its cores here.",
-        _boxed(spot.place, lambda box: _capped(box, set(moved))),
+        ground_of,
         lambda spot: replace(spot, gangs=left),
     )
 
 
+_CAPPED = {"duty": Duty.CAPPED, "load": None, "extends": None}
+_IDLE = {"duty": Duty.SCENE_ONLY, "load": None, "extends": None}
+
+
 def _straight(ground: Ground, spot: Spot) -> Iterator[Change]:
-    """Loads that keep their supply leave the contact; their gangs are capped."""
-    fed = {g.id: g for g in spot.outputs if _keeps_supply(ground, g)}
+    """Loads that keep their supply leave the contact; their gangs, and those that extend them, are capped."""
+    fed = [g for g in spot.outputs if _keeps_supply(ground, g)]
     if fed:
+        idle = ground.with_extensions(g.id for g in fed)
         capped = tuple(
-            WantedGang(g.id, Duty.CAPPED, None, None, dimmed=False) if g.id in fed else g for g in spot.gangs
+            WantedGang(g.id, Duty.CAPPED, None, None, dimmed=False) if g.id in idle else g for g in spot.gangs
         )
-        names = " and ".join(_load_words(ground, g) for g in fed.values())
+        names = " and ".join(_load_words(ground, g) for g in fed)
         yield Change(
-            f"Feed {names} straight from its circuit; cap {', '.join(fed)}.",
-            _boxed(spot.place, lambda box: _capped(box, set(fed))),
+            f"Feed {names} straight from its circuit; cap {', '.join(idle)}.",
+            lambda ground: ground.with_gangs(dict.fromkeys(idle, _CAPPED)),
             lambda spot: replace(spot, gangs=capped),
         )
 
@@ -173,13 +183,6 @@ def _straight(ground: Ground, spot: Spot) -> Iterator[Change]:
 def _keeps_supply(ground: Ground, gang: WantedGang) -> bool:
     load = ground.house.loads[gang.load_id or ""]
     return settled(load.permanent_supply) is not False and load.purpose is not None
-
-
-def _capped(box: Box, gang_ids: set[str]) -> Box:
-    gangs = dict(box.gangs)
-    for number in (g.partition(".")[2] for g in gang_ids):
-        gangs[number] = gangs[number].model_copy(update={"duty": Duty.CAPPED, "load": None, "extends": None})
-    return box.model_copy(update={"gangs": gangs})
 
 
 def _lamps(ground: Ground, spot: Spot, refused: tuple[Refusal, ...]) -> Iterator[Change]:

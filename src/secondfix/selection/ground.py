@@ -21,7 +21,12 @@ class Ground:
     house: House
     models: Mapping[str, Model]
     assumptions: Assumptions
-    wanted_dimmed: frozenset[str] | None = None
+    origin: "Ground | None" = None
+
+    @cached_property
+    def first(self) -> "Ground":
+        """The house as it is: what is wanted, and what hangs with what, stands for every change of it."""
+        return self.origin or self
 
     @cached_property
     def every_model(self) -> Mapping[str, Model]:
@@ -46,14 +51,29 @@ class Ground:
         return {box: tuple(ids) for box, ids in found.items()}
 
     @cached_property
+    def feeding_at(self) -> Mapping[str, tuple[str, ...]]:
+        """The devices outside the boxes that feed something, by place."""
+        found: dict[str, list[str]] = {}
+        for device_id, device in self.house.devices.items():
+            if device.place and device.outputs:
+                found.setdefault(device.place, []).append(device_id)
+        return {place: tuple(ids) for place, ids in found.items()}
+
+    @cached_property
+    def loads_at(self) -> Mapping[str, tuple[str, ...]]:
+        """The loads that hang at each place."""
+        found: dict[str, list[str]] = {}
+        for load_id, load in self.house.loads.items():
+            if load.place:
+                found.setdefault(load.place, []).append(load_id)
+        return {place: tuple(ids) for place, ids in found.items()}
+
+    @cached_property
     def dimmed(self) -> frozenset[str]:
         """Loads that are to be dimmed: so stated, or set to a level below full by a scene.
 
-        A gang without a device is taken to get one, for else no scene could reach its load. What is wanted
-        stays wanted when something is changed to help.
+        A gang without a device is taken to get one, for else no scene could reach its load.
         """
-        if self.wanted_dimmed is not None:
-            return self.wanted_dimmed
         house = self.house.model_copy(update={"devices": {**self.house.devices, **self._undecided()}})
         stated = {k for k, load in house.loads.items() if load.to_be_dimmed}
         if not house.scenes:
@@ -91,28 +111,57 @@ class Ground:
 
     def around(self, box_id: str) -> tuple[str, ...]:
         """The box and all that hang with it by extensions and motors, in the document's order."""
-        if box_id not in self._around:
+        known = self.first
+        if box_id not in known._around:
             found, todo = {box_id}, [box_id]
             while todo:
-                new = self._linked[todo.pop()] - found
+                new = known._linked[todo.pop()] - found
                 found |= new
                 todo += new
-            self._around[box_id] = tuple(b for b in self.house.boxes if b in found)
-        return self._around[box_id]
+            known._around[box_id] = tuple(sorted(found, key=known._number.__getitem__))
+        return known._around[box_id]
+
+    @cached_property
+    def _number(self) -> Mapping[str, int]:
+        return {box_id: number for number, box_id in enumerate(self.house.boxes)}
 
     def part(self, box_ids: Iterable[str], devices: Mapping[str, Device]) -> Schedule:
         """The schedule of these boxes and devices alone; circuits, rooms, loads and the rest stay whole."""
         boxes = {b: self.house.boxes[b] for b in box_ids}
-        return schedule(_copy(self.house, boxes=boxes, devices=dict(devices), scenes={}), self.every_model)
+        return schedule(
+            _copy(self.house, boxes=boxes, devices=dict(devices), scenes={}), self.first.every_model
+        )
 
     def devices_of(self, box_ids: Iterable[str]) -> dict[str, Device]:
         """The devices that stand in these boxes."""
-        ids = [d for b in box_ids for d in self.devices_in.get(b, ())]
+        ids = [d for b in box_ids for d in self.first.devices_in.get(b, ())]
         return {d: self.house.devices[d] for d in ids}
 
     def changed(self, **collections: Mapping[str, Any]) -> "Ground":
         """The same question about a house in which some collections are other ones."""
-        return Ground(_copy(self.house, **collections), self.models, self.assumptions, self.dimmed)
+        return Ground(_copy(self.house, **collections), self.models, self.assumptions, self.first)
+
+    def with_gangs(self, changes: Mapping[str, Mapping[str, Any]]) -> "Ground":
+        """A house in which some gangs, by id, say something else."""
+        boxes = dict(self.house.boxes)
+        for gang_id, change in changes.items():
+            box_id, _, number = gang_id.partition(".")
+            gangs = boxes[box_id].gangs
+            new = gangs[number].model_copy(update=dict(change))
+            boxes[box_id] = boxes[box_id].model_copy(update={"gangs": {**gangs, number: new}})
+        return self.changed(boxes=boxes)
+
+    def with_extensions(self, gang_ids: Iterable[str]) -> tuple[str, ...]:
+        """These gangs, then all that extend them, at first or at second hand."""
+        found = dict.fromkeys(gang_ids)
+        boxes = {b.partition(".")[0] for b in found}
+        near = {b for box_id in boxes for b in self.around(box_id)}
+        extends = {f"{b}.{n}": g.extends for b in near for n, g in self.house.boxes[b].gangs.items()}
+        before = -1
+        while before < len(found):
+            before = len(found)
+            found |= {g: None for g in sorted(extends) if extends[g] in found}
+        return tuple(found)
 
     def with_box(self, box_id: str, box: Box) -> "Ground":
         """A house in which one box is another."""

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass, replace
 
-from secondfix.house import Box, Duty
+from secondfix.house import Duty
 from secondfix.selection.choice import Spot, WantedGang
 from secondfix.selection.ground import Ground
 from secondfix.selection.spots import at_place
@@ -20,7 +20,8 @@ class Moved:
 def to_the_luminaires(ground: Ground, spot: Spot) -> Moved | None:
     """All loads of the spot that hang at light points, moved there; None where there is none.
 
-    Their gangs then start scenes only: line and load are joined in the box, so that the module has its line.
+    Their gangs, and those that extend them, then start scenes only: line and load are joined in the box, so
+    that the module has its line.
     """
     house = ground.house
     points: dict[str, list[WantedGang]] = {}
@@ -30,36 +31,30 @@ def to_the_luminaires(ground: Ground, spot: Spot) -> Moved | None:
             points.setdefault(place, []).append(gang)
     if not points:
         return None
-    moved = {g.id: g for gangs in points.values() for g in gangs}
-    changed = ground.with_box(spot.place, _idle(house.boxes[spot.place], set(moved)))
-    left = replace(
-        spot,
-        gangs=tuple(
-            WantedGang(g.id, Duty.SCENE_ONLY, None, None, dimmed=False) if g.id in moved else g
-            for g in spot.gangs
-        ),
-    )
+    idle = ground.with_extensions(g.id for gangs in points.values() for g in gangs)
+    changed = ground.with_gangs(dict.fromkeys(idle, _IDLE))
+    left = replace(spot, gangs=tuple(_scenes_only(g) if g.id in idle else g for g in spot.gangs))
     told = tuple(
-        (
-            _words(ground, place, gangs),
-            at_place(changed, place, [g.load_id or "" for g in gangs], spot.protocols),
-        )
-        for place, gangs in points.items()
+        (_words(ground, place, gangs), _at(changed, place, gangs, spot)) for place, gangs in points.items()
     )
     return Moved(changed, told, left)
 
 
-def _idle(box: Box, gang_ids: set[str]) -> Box:
-    gangs = dict(box.gangs)
-    for number in (g.partition(".")[2] for g in gang_ids):
-        gangs[number] = gangs[number].model_copy(update={"duty": Duty.SCENE_ONLY, "load": None})
-    return box.model_copy(update={"gangs": gangs})
+_IDLE = {"duty": Duty.SCENE_ONLY, "load": None, "extends": None}
+
+
+def _scenes_only(gang: WantedGang) -> WantedGang:
+    return WantedGang(gang.id, Duty.SCENE_ONLY, None, None, dimmed=False)
+
+
+def _at(ground: Ground, place: str, gangs: list[WantedGang], spot: Spot) -> Spot:
+    return at_place(ground, place, tuple(g.load_id or "" for g in gangs), spot.protocols)
 
 
 def _words(ground: Ground, place: str, gangs: list[WantedGang]) -> str:
     loads = ", ".join(f"{ground.house.loads[g.load_id or ''].name} ({g.load_id})" for g in gangs)
-    which = ", ".join(g.id for g in gangs)
-    start = "starts" if len(gangs) == 1 else "start"
+    idle = ground.with_extensions(g.id for g in gangs)
+    which, start = ", ".join(idle), "starts" if len(idle) == 1 else "start"
     return (
         f"Put a module at the luminaire, {place}, for {loads}; {which} then {start} scenes only, with line "
         "and load joined in the box."

@@ -24,7 +24,7 @@ def spots(ground: Ground, places: frozenset[str] | None, protocol: Protocol | No
 
 def _of_box(ground: Ground, box_id: str, protocol: Protocol | None) -> Iterator[Spot]:
     box, devices = ground.house.boxes[box_id], ground.house.devices
-    here = {d: devices[d] for d in ground.devices_in.get(box_id, ())}
+    here = {d: devices[d] for d in ground.first.devices_in.get(box_id, ())}
     for device_id, device in here.items():
         yield _spot(ground, box_id, device.mounts, device.gangs, (device_id, device, protocol))
     worked = {g for d in here.values() for g in d.gangs}
@@ -53,18 +53,20 @@ def _spot(
     for number in gangs:
         gang = ground.house.boxes[box_id].gangs[number]
         load = gang.load if gang.duty is Duty.FEEDS else None
-        wanted.append(WantedGang(f"{box_id}.{number}", gang.duty, load, gang.extends, load in ground.dimmed))
+        wanted.append(
+            WantedGang(f"{box_id}.{number}", gang.duty, load, gang.extends, load in ground.first.dimmed)
+        )
     return Spot(box_id, mounts, tuple(wanted), device_id, _protocols(ground, device, protocol), in_box=True)
 
 
 def _of_place(ground: Ground, place_id: str, protocol: Protocol | None) -> Iterator[Spot]:
     """A device that feeds something from there; else the loads of a light point, whoever feeds them now."""
     house = ground.house
-    stands = {d: device for d, device in house.devices.items() if device.place == place_id and device.outputs}
+    stands = {d: house.devices[d] for d in ground.feeding_at.get(place_id, ())}
     for device_id, device in stands.items():
-        loads = [device.outputs[n] for n in sorted(device.outputs, key=int)]
-        yield at_place(ground, place_id, loads, _protocols(ground, device, protocol), device_id)
-    loads = [k for k, load in house.loads.items() if load.place == place_id]
+        fed = tuple(device.outputs[n] for n in sorted(device.outputs, key=int))
+        yield at_place(ground, place_id, fed, _protocols(ground, device, protocol), device_id)
+    loads = ground.loads_at.get(place_id, ())
     if not stands and loads and house.places[place_id].kind == "light_point":
         yield at_place(ground, place_id, loads, _protocols(ground, None, protocol))
 
@@ -72,12 +74,12 @@ def _of_place(ground: Ground, place_id: str, protocol: Protocol | None) -> Itera
 def at_place(
     ground: Ground,
     place_id: str,
-    loads: list[str],
+    loads: tuple[str, ...],
     protocols: tuple[Protocol, ...],
     device_id: str | None = None,
 ) -> Spot:
     """The spot of a device outside the boxes that feeds these loads, one output each."""
-    wanted = tuple(WantedGang(k, Duty.FEEDS, k, None, k in ground.dimmed) for k in loads)
+    wanted = tuple(WantedGang(k, Duty.FEEDS, k, None, k in ground.first.dimmed) for k in loads)
     return Spot(place_id, (), wanted, device_id, protocols, in_box=False)
 
 

@@ -58,7 +58,7 @@ class Asked:
     @property
     def device_id(self) -> str:
         """The device that it would be."""
-        return self.spot.device_id or self.ground.new_id
+        return self.spot.device_id or self.ground.first.new_id
 
 
 def suits(asked: Asked) -> Iterator[Finding]:
@@ -146,9 +146,9 @@ _DUTIES = {
 def _made_for(asked: Asked, extended: str) -> Iterator[Finding]:
     box_id, _, gang_no = extended.partition(".")
     devices = asked.ground.house.devices
-    at = next((d for d in asked.ground.devices_in.get(box_id, ()) if gang_no in devices[d].gangs), None)
+    at = next((d for d in asked.ground.first.devices_in.get(box_id, ()) if gang_no in devices[d].gangs), None)
     key = devices[at].model if at else None
-    model = asked.ground.every_model[key] if key else None
+    model = asked.ground.first.every_model[key] if key else None
     place, value = asked.spot.place, f"{asked.model.maker} on {model.maker if model else 'not decided'}"
     if model is None:
         look = Look(at or extended, "model", f"decide the model that works gang {extended}")
