@@ -140,6 +140,24 @@ def test_a_module_at_the_luminaire_helps_where_no_switch_does() -> None:
     assert "plimmet-rush@1" in found.fits
 
 
+def test_gangs_that_extend_a_moved_load_start_scenes_too() -> None:
+    """B01.3 extends B12.1: with the module at the landing light, neither has anything left to feed."""
+    found = one_help(at(MENDED, "B12", models=only("plimmet-rush@1", "plimmet-wick@1")), "light (L03)")
+    assert "B12.1, B01.3 then start scenes only" in found.words
+
+
+def test_the_other_way_of_a_motor_is_seen_wherever_it_is_fed() -> None:
+    """A module at a light point for one way, a gang for the other: two devices, never interlocked."""
+    ways = {"kind": seen("motor"), "purpose": "covering", "dimmable": None, "reversing": seen(True)}
+    plain = changed(MENDED, loads__L53={**MENDED["loads"]["L53"], **ways, "other_direction": "L54"})
+    plain = changed(plain, loads__L54={**MENDED["loads"]["L54"], **ways, "other_direction": "L53"})
+    for place in ("P53", "B22"):
+        rules = {
+            r.because.rule for r in at(plain, place).refused if r.because.place.startswith(("New.", "B22.1"))
+        }
+        assert "reversing" in rules, place
+
+
 def test_lamps_that_can_be_dimmed_help_where_dimming_is_wanted() -> None:
     plain = changed(MENDED, loads__L53__to_be_dimmed=True)
     choice = at(plain, "B21", models=only("plimmet-osier-one@1", "murrowfen-scree@1"))

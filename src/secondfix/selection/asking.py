@@ -5,8 +5,8 @@ from dataclasses import dataclass
 
 from secondfix import electrical
 from secondfix.findings import Finding, Outcome, Severity
-from secondfix.house import Device
-from secondfix.selection.ground import settings_of
+from secondfix.house import Device, Schedule
+from secondfix.selection.ground import SCENES_ONLY, settings_of
 from secondfix.selection.suits import RULES as OWN
 from secondfix.selection.suits import Asked, suits
 from secondfix.terms import PowerLossState
@@ -61,14 +61,31 @@ def _sorted_out(set_to: PowerLossState | None, found: tuple[Finding, ...]) -> An
 
 
 def _electrical(asked: Asked, set_to: PowerLossState | None) -> Iterator[Finding]:
-    ground, spot, device_id = asked.ground, asked.spot, asked.device_id
-    boxes = ground.around(spot.place) if spot.in_box else ()
-    devices = {**ground.devices_of(boxes), device_id: candidate(asked, set_to)}
-    rows = ground.part(boxes, devices)
+    spot, device_id = asked.spot, asked.device_id
+    rows = _beside(asked, candidate(asked, set_to))
     own_places = {spot.place, device_id, *(g.id for g in spot.gangs)}
-    for finding in electrical.check(rows, ground.assumptions):
+    for finding in electrical.check(rows, asked.ground.assumptions):
         if finding.place in own_places or finding.place.startswith(f"{device_id}."):
             yield finding
+
+
+def _beside(asked: Asked, device: Device) -> Schedule:
+    """The candidate with the boxes and devices that a rule at its place may look at.
+
+    Beside a box: those that hang with it. Beside either: what drives a motor of the spot the other way. Gangs
+    that fed the loads of a light point start scenes only.
+    """
+    ground, spot = asked.ground, asked.spot
+    loads = [g.load_id or "" for g in spot.outputs]
+    others = {ground.house.loads[k].other_direction or "" for k in loads} - {"", *loads}
+    boxes = set(ground.around(spot.place)) if spot.in_box else set[str]()
+    for gang_id in (ground.gang_of[k] for k in others & ground.gang_of.keys()):
+        boxes.update(ground.around(gang_id.partition(".")[0]))
+    if boxes and not spot.in_box:
+        idle = ground.with_extensions(ground.gang_of[k] for k in loads if k in ground.gang_of)
+        ground = ground.with_gangs(dict.fromkeys(idle, SCENES_ONLY))
+    outside = {d: ground.house.devices[d] for k in others if (d := ground.outside_of.get(k))}
+    return ground.part(sorted(boxes), {**ground.devices_of(boxes), **outside, asked.device_id: device})
 
 
 def candidate(asked: Asked, set_to: PowerLossState | None) -> Device:

@@ -9,7 +9,7 @@ from typing import Any
 
 from secondfix.house import ABSENT, EARTH, Box, Duty, Fact, Load, settled
 from secondfix.selection.choice import Refusal, Spot, WantedGang
-from secondfix.selection.ground import Ground
+from secondfix.selection.ground import CAPPED, SCENES_ONLY, Ground
 from secondfix.terms import PROTOCOLS, Known
 
 # Depths of boxes: UK 25, 35, 47 mm, German 61, 68 mm, NEC 3-1/2 in, which is 89 mm (all secondary).
@@ -151,17 +151,13 @@ def _extension_moved(spot: Spot) -> Iterator[Change]:
 
     def ground_of(ground: Ground) -> Ground:
         behind = [g for g in ground.with_extensions(moved) if g not in moved]
-        return ground.with_gangs({**dict.fromkeys(moved, _CAPPED), **dict.fromkeys(behind, _IDLE)})
+        return ground.with_gangs({**dict.fromkeys(moved, CAPPED), **dict.fromkeys(behind, SCENES_ONLY)})
 
     yield Change(
         f"Move the extension {names} to a place of its own, such as a battery button; cap its cores here.",
         ground_of,
         lambda spot: replace(spot, gangs=left),
     )
-
-
-_CAPPED = {"duty": Duty.CAPPED, "load": None, "extends": None}
-_IDLE = {"duty": Duty.SCENE_ONLY, "load": None, "extends": None}
 
 
 def _straight(ground: Ground, spot: Spot) -> Iterator[Change]:
@@ -175,7 +171,7 @@ def _straight(ground: Ground, spot: Spot) -> Iterator[Change]:
         names = " and ".join(_load_words(ground, g) for g in fed)
         yield Change(
             f"Feed {names} straight from its circuit; cap {', '.join(idle)}.",
-            lambda ground: ground.with_gangs(dict.fromkeys(idle, _CAPPED)),
+            lambda ground: ground.with_gangs(dict.fromkeys(idle, CAPPED)),
             lambda spot: replace(spot, gangs=capped),
         )
 

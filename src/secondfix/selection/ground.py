@@ -7,11 +7,13 @@ from typing import Any
 
 from secondfix.assumptions import Assumptions
 from secondfix.catalogue import Model
-from secondfix.house import Box, Device, House, Schedule, schedule
+from secondfix.house import Box, Device, Duty, House, Schedule, schedule
 from secondfix.scenes import resolve
 from secondfix.terms import PowerLossState
 
 NEW = "New"
+SCENES_ONLY = {"duty": Duty.SCENE_ONLY, "load": None, "extends": None}
+CAPPED = {"duty": Duty.CAPPED, "load": None, "extends": None}
 
 
 @dataclass(frozen=True)
@@ -91,16 +93,26 @@ class Ground:
         return found
 
     @cached_property
+    def gang_of(self) -> Mapping[str, str]:
+        """The gang that feeds each load, where one does."""
+        boxes = self.house.boxes.items()
+        return {g.load: f"{b}.{n}" for b, box in boxes for n, g in box.gangs.items() if g.load}
+
+    @cached_property
+    def outside_of(self) -> Mapping[str, str]:
+        """The device outside the boxes that feeds each load, where one does."""
+        return {load: d for d, device in self.house.devices.items() for load in device.outputs.values()}
+
+    @cached_property
     def _linked(self) -> Mapping[str, frozenset[str]]:
         """Each box with those that its gangs extend, are extended by, or drive one motor with."""
         links: dict[str, set[str]] = {box_id: {box_id} for box_id in self.house.boxes}
-        fed_in = {g.load: b for b, box in self.house.boxes.items() for g in box.gangs.values() if g.load}
         for box_id, box in self.house.boxes.items():
             for gang in box.gangs.values():
                 other = gang.extends.partition(".")[0] if gang.extends else None
                 if gang.load:
-                    other = fed_in.get(self.house.loads[gang.load].other_direction or "")
-                if other:
+                    other = self.gang_of.get(self.house.loads[gang.load].other_direction or "")
+                if other := (other or "").partition(".")[0]:
                     links[box_id].add(other)
                     links[other].add(box_id)
         return {box_id: frozenset(found) for box_id, found in links.items()}

@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 
 from secondfix.house import Duty
 from secondfix.selection.choice import Spot, WantedGang
-from secondfix.selection.ground import Ground
+from secondfix.selection.ground import SCENES_ONLY, Ground
 from secondfix.selection.spots import at_place
 
 
@@ -32,15 +32,12 @@ def to_the_luminaires(ground: Ground, spot: Spot) -> Moved | None:
     if not points:
         return None
     idle = ground.with_extensions(g.id for gangs in points.values() for g in gangs)
-    changed = ground.with_gangs(dict.fromkeys(idle, _IDLE))
+    changed = ground.with_gangs(dict.fromkeys(idle, SCENES_ONLY))
     left = replace(spot, gangs=tuple(_scenes_only(g) if g.id in idle else g for g in spot.gangs))
     told = tuple(
         (_words(ground, place, gangs), _at(changed, place, gangs, spot)) for place, gangs in points.items()
     )
     return Moved(changed, told, left)
-
-
-_IDLE = {"duty": Duty.SCENE_ONLY, "load": None, "extends": None}
 
 
 def _scenes_only(gang: WantedGang) -> WantedGang:
