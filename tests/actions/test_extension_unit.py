@@ -29,6 +29,11 @@ def plain(tree: Path) -> dict[str, Any]:
     house["boxes"]["B61"] = box
     stands = {"model": "murrowfen-burr@1", "box": "B61", "mounts": ["1"], "gangs": ["1"]}
     house["devices"]["D61"] = stands
+    house["loads"]["L01"]["multiway"] = {
+        "arrangement": {"value": "together", "known": "measured"},
+        "gangs": ["B01.1", "B61.1", "B11.1"],
+        "others": {"value": "input", "known": "seen_open"},
+    }
     return house
 
 

@@ -42,7 +42,7 @@ FAULTS: dict[str, tuple[dict[str, object], set[tuple[str, str, str, str | None]]
     ),
     "no neutral where one is needed": (
         {"boxes.B1.mounts.1.neutral": seen("absent")},
-        {("neutral", "D1", "fails", "fault")},
+        {("neutral", "D1", "fails", "fault"), ("multiway_supply", "B1.1", "fails", "fault")},
     ),
     "earth for neutral, even where none is needed": (
         {"boxes.B2.mounts.1.neutral": seen("earth")},
@@ -168,5 +168,25 @@ FAULTS: dict[str, tuple[dict[str, object], set[tuple[str, str, str, str | None]]
     "a rating printed for a mains voltage far above": (
         {"models.tarnlow-leaf@1.ratings.0.at_voltage_v": 300},
         {("contact", "D5.1", "cannot_tell", "danger")},
+    ),
+    "a light whose switches switch its neutral": (
+        {"loads.L1.multiway.arrangement": seen("switched_neutral")},
+        {("multiway_arrangement", "B1.1", "fails", "danger")},
+    ),
+    "a second module in line": (
+        {"loads.L1.multiway.others": seen("in_series")},
+        {("multiway_series", "B1.1", "fails", "fault")},
+    ),
+    "a second output beside": (
+        {"loads.L1.multiway.others": seen("in_parallel")},
+        {("multiway_parallel", "B1.1", "fails", "fault")},
+    ),
+    "an extension of another circuit": (
+        {"boxes.B4.gangs.1.line": seen("C2"), "circuits.C2.label_rooms": ["R1", "R2"]},
+        {("multiway_other_circuit", "B4.1", "fails", "danger")},
+    ),
+    "a module at the end where no load is": (
+        {"loads.L1.multiway.arrangement": seen("opposite_ends")},
+        {("multiway_supply", "B1.1", "fails", "fault")},
     ),
 }

@@ -1,4 +1,4 @@
-"""The fields that docs/methods-electrical.md says each rule reads, and taking one of them away."""
+"""The fields that the pages of methods say each rule reads, and taking one of them away."""
 
 import re
 from collections.abc import Iterator
@@ -6,12 +6,14 @@ from copy import deepcopy
 from pathlib import Path
 from typing import Any
 
-PAGE = Path(__file__).resolve().parents[2] / "docs/methods-electrical.md"
+DOCS = Path(__file__).resolve().parents[2] / "docs"
+PAGES = ("methods-electrical.md", "methods-multiway.md")
 
 
 def reads() -> dict[str, set[str]]:
     """Rule to its fields, ``*`` standing for any id."""
-    sections = re.split(r"^### ", PAGE.read_text(), flags=re.MULTILINE)[1:]
+    texts = [(DOCS / page).read_text() for page in PAGES]
+    sections = [s for text in texts for s in re.split(r"^### ", text, flags=re.MULTILINE)[1:]]
     return {s.splitlines()[0]: set(re.findall(r"`([^`]+)`", s.split("\nReads: ")[1])) for s in sections}
 
 

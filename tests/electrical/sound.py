@@ -231,6 +231,12 @@ SOUND: dict[str, Any] = {
             "inrush_width_us": seen(180),
             "permanent_supply": seen(False),
             "neutral": seen("C1"),
+            "multiway": {
+                "arrangement": seen("together"),
+                "gangs": ["B1.1", "B4.1"],
+                "others": seen("input"),
+                "spare_cores": seen(0),
+            },
         },
         "L2": {
             "name": "chandelier",

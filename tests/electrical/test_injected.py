@@ -44,6 +44,7 @@ UNKNOWN: dict[str, tuple[dict[str, object], set[tuple[str, str]]]] = {
             ("earth_as_neutral", "B1"),
             ("neutral_circuit", "B1.1"),
             ("neutral_circuit", "B1.2"),
+            ("multiway_supply", "B1.1"),
         },
     ),
     "the line of a gang": (

@@ -27,7 +27,9 @@ def test_extensions_carry_no_load_of_their_own() -> None:
 def test_a_box_without_a_device_is_still_looked_at() -> None:
     plain = spoilt({"devices": {}})
     assert {f.rule for f in answers(plain)} == {
-        "duty", "board_label", "earth_as_neutral", "borrowed_neutral", "two_supplies", "metal_earthed",
+        "duty", "board_label", "earth_as_neutral", "borrowed_neutral", "multiway_arrangement",
+        "multiway_other_circuit",
+        "two_supplies", "metal_earthed",
         "shared_neutral", "circuit_load",
     }  # fmt: skip
     assert troubles(answers(plain)) == set()

@@ -25,6 +25,7 @@ from secondfix.electrical import (
     metal_earthed,
     mixed_loads,
     module_total,
+    multiway,
     nec_motor,
     nec_no_neutral,
     neutral,
@@ -78,6 +79,7 @@ _REGISTRY: tuple[tuple[Rule, Answers], ...] = (
     (hazard.RULE, hazard.answers),
     (power_loss.RULE, power_loss.answers),
     (power_loss_wanted.RULE, power_loss_wanted.answers),
+    *multiway.REGISTRY,
 )
 
 RULES: tuple[Rule, ...] = tuple(rule for rule, _ in _REGISTRY)

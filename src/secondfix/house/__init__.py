@@ -7,6 +7,7 @@ from secondfix.house.devices import Device, Eui64, KeyRef, ModelKey, Network, Ou
 from secondfix.house.document import FORMAT, UUID7, House
 from secondfix.house.faces import FAR_MM, Face, Hole, faces_of, holes_of, nearest_face, opening_ends
 from secondfix.house.faults import Fault
+from secondfix.house.multiway import Arrangement, Multiway, OthersAct
 from secondfix.house.parts import GangId, Id, Name, Note, Part, Slot
 from secondfix.house.read import LARGEST_FILE_BYTES, MOST_FAULTS, read_house
 from secondfix.house.scenes import Command, NamePart, NamingPolicy, Scene, SceneRule, Selector, Start
@@ -22,6 +23,7 @@ __all__ = [
     "LARGEST_FILE_BYTES",
     "MOST_FAULTS",
     "UUID7",
+    "Arrangement",
     "Box",
     "Channel",
     "Circuit",
@@ -42,12 +44,14 @@ __all__ = [
     "Load",
     "ModelKey",
     "Mount",
+    "Multiway",
     "Name",
     "NamePart",
     "NamingPolicy",
     "Network",
     "Note",
     "Opening",
+    "OthersAct",
     "OutsideUse",
     "Part",
     "Place",

@@ -1,5 +1,6 @@
-"""Duties of gangs agree with what they name; a load is fed once; chains of extensions end."""
+"""Duties of gangs agree with what they name; a load is fed once; chains of extensions and orders hold."""
 
+from collections import Counter
 from collections.abc import Iterator
 
 from secondfix.house.document import House
@@ -27,6 +28,7 @@ def feeding_faults(house: House) -> Iterator[Misfit]:
             yield from dangling(path, load, house.loads, "load")
             yield from _fed_once(fed, load, path)
     yield from _chains(gangs)
+    yield from _orders(house, gangs)
 
 
 def _duty(path: str, gang: Gang) -> Iterator[Misfit]:
@@ -70,3 +72,15 @@ def _chains(gangs: dict[str, tuple[str, Gang]]) -> Iterator[Misfit]:
                 f"{path}.extends", f"'{here}', whose duty is '{gangs[here][1].duty.value}'",
                 "a gang that feeds a load (or whose duty is not known)",
             )  # fmt: skip
+
+
+def _orders(house: House, gangs: dict[str, tuple[str, Gang]]) -> Iterator[Misfit]:
+    """The places that work one load: each a gang of this house, none twice."""
+    for key, load in house.loads.items():
+        order = load.multiway.gangs if load.multiway else ()
+        path = f"loads.{key}.multiway.gangs"
+        for i, gang in enumerate(order):
+            yield from dangling(f"{path}[{i}]", gang, gangs, "gang")
+        for gang, times in Counter(order).items():
+            if times > 1:
+                yield Misfit(path, f"'{gang}' given {times} times", "each place once")

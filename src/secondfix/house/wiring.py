@@ -6,6 +6,7 @@ from typing import Annotated, Literal
 from pydantic import Field, Strict
 
 from secondfix.house.building import Position
+from secondfix.house.multiway import Multiway
 from secondfix.house.parts import Fact, GangId, Id, Name, Note, Part, Slot, Tags, settled
 from secondfix.terms import Finish, Kind, PlateMaterial, PowerLossState, Purpose, ShellMaterial
 
@@ -160,6 +161,7 @@ class Load(Part):
     time_limit_s: int | None = Field(None, ge=1, le=86_400, description="longest time on per command")
     after_power_loss: Annotated[PowerLossState, Loose] | None = None
     neutral: Fact[Id] | None = Field(None, description="the circuit that its neutral belongs to")
+    multiway: Multiway | None = Field(None, description="the places that work it, where there are several")
     tags: Tags = ()
     note: Note = ""
 
