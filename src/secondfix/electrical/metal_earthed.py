@@ -16,10 +16,10 @@ _LIMIT = "metal joined to the protective conductor"
 
 
 def answers(case: Case) -> Iterator[Finding]:
-    """One answer per wall box known to have metal, or, where a device is wired, that may have."""
+    """One answer per wall box known to have metal or to be earthed, or, with a device wired, that may have."""
     for box_id, box in case.house.boxes.items():
         metal, unseen = _metal(box), _unseen(box)
-        if metal or (unseen and case.wired_into(box_id)):
+        if metal or settled(box.earthed) or (unseen and case.wired_into(box_id)):
             yield _answer(box_id, box, metal, unseen)
 
 
@@ -35,7 +35,7 @@ def _unseen(box: Box) -> list[str]:
 
 def _answer(box_id: str, box: Box, metal: str, unseen: list[str]) -> Finding:
     earthed = settled(box.earthed)
-    value = f"metal {metal}" if metal else "not known"
+    value = f"metal {metal}" if metal else "metal not known" if unseen else "no metal"
     if earthed:
         return passes(RULE, box_id, value=f"{value}, earthed", limit=_LIMIT)
     if metal and earthed is False:
