@@ -34,7 +34,7 @@ class Fill:
     fittings: int
     mounts: tuple[Awg, ...] = ()
 
-    def volumein3(self) -> Fraction:
+    def volume_in3(self) -> Fraction:
         """Cubic inches by 314.16(B)(1) to (5): conductors, clamps, fittings, devices, grounds."""
         largest = max(map(_largest, (self.conductors, self.loops, self.grounds)))
         sizes = [(_OF_SIZE[size], n) for size, n in self.conductors.items()]
@@ -130,8 +130,8 @@ def _bounds(case: Case, box_id: str, box: Box) -> tuple[Fraction, Fraction | Non
     low = Fill(conductors or {}, loops or {}, grounds or {}, clamps=bool(clamps), fittings=fittings or 0)
     low = replace(low, mounts=tuple(low_at))
     uncounted = any(v is None for v, _ in missing.values()) or (not sizes and bool(looks))
-    high = None if uncounted else replace(low, mounts=tuple(high_at)).volumein3()
-    return low.volumein3(), high, looks
+    high = None if uncounted else replace(low, mounts=tuple(high_at)).volume_in3()
+    return low.volume_in3(), high, looks
 
 
 def _yokes(case: Case, box_id: str, box: Box) -> list[str]:

@@ -16,10 +16,11 @@ _LIMIT = "metal joined to the protective conductor"
 
 
 def answers(case: Case) -> Iterator[Finding]:
-    """One answer per wall box known to have metal or to be earthed, or, with a device wired, that may have."""
+    """One answer per wall box that has metal or is said to be earthed, or, where a device is wired, may."""
     for box_id, box in case.house.boxes.items():
         metal, unseen = _metal(box), _unseen(box)
-        if metal or settled(box.earthed) or (unseen and case.wired_into(box_id)):
+        earthed = settled(box.earthed)
+        if metal or earthed or (unseen and case.wired_into(box_id)):
             yield _answer(box_id, box, metal, unseen)
 
 
