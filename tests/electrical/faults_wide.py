@@ -12,7 +12,7 @@ ARC, ARCH, WINCH, KEEL = (
 RATED = f"{KEEL}.ratings.0.current_ma"
 
 
-def _switches(circuits: list[str], *, feeders: bool) -> Change:
+def switches(circuits: list[str], *, feeders: bool) -> Change:
     """A switch without neutral and its lamp for each circuit named, in roomy boxes."""
     changes: Change = {}
     for n, circuit in enumerate(circuits, start=20):
@@ -307,15 +307,15 @@ FAULTS_NEC: dict[str, tuple[Change, Answers]] = {
         },
     ),
     "six switches without neutral on a circuit": (
-        _switches(["C1"] * 5, feeders=True),
+        switches(["C1"] * 5, feeders=True),
         {("nec_no_neutral", "C1", "fails", "fault")},
     ),
     "twenty-six on a feeder": (
-        _switches(MANY, feeders=True),
+        switches(MANY, feeders=True),
         {("nec_no_neutral", "house", "fails", "advice")},
     ),
     "twenty-six, of which nobody knows the feeders": (
-        _switches(MANY, feeders=False),
+        switches(MANY, feeders=False),
         {("nec_no_neutral", "house", "cannot_tell", "advice")},
     ),
 }

@@ -36,19 +36,17 @@ class Fill:
 
     def volume_in3(self) -> Fraction:
         """Cubic inches by 314.16(B)(1) to (5): conductors, clamps, fittings, devices, grounds."""
-        largest = max(map(_largest, (self.conductors, self.loops, self.grounds)))
-        sizes = [(_OF_SIZE[size], n) for size, n in self.conductors.items()]
-        sizes += [(_OF_SIZE[size], 2 * n) for size, n in self.loops.items()]
-        sizes += [(largest, int(self.clamps) + self.fittings)]
-        sizes += [(_OF_SIZE[size], 2) for size in self.mounts]
-        total = Fraction(sum(volume * n for volume, n in sizes))
-        return (total + self._grounds()) / 100
+        total = sum(_OF_SIZE[size] * n for size, n in self.conductors.items())
+        total += sum(_OF_SIZE[size] * 2 * n for size, n in self.loops.items())
+        total += sum(_OF_SIZE[size] * 2 for size in self.mounts)
+        if self.clamps or self.fittings:
+            largest = max(map(_largest, (self.conductors, self.loops, self.grounds)))
+            total += largest * (self.clamps + self.fittings)
+        return Fraction(4 * total + self._quarters_of_grounds(), 400)
 
-    def _grounds(self) -> Fraction:
+    def _quarters_of_grounds(self) -> int:
         count = sum(self.grounds.values())
-        if not count:
-            return Fraction(0)
-        return _largest(self.grounds) * (1 + Fraction(max(0, count - _GROUNDS_AS_ONE), 4))
+        return _largest(self.grounds) * (4 + max(0, count - _GROUNDS_AS_ONE)) if count else 0
 
 
 def _largest(counts: Mapping[Awg, int]) -> int:
@@ -130,8 +128,10 @@ def _bounds(case: Case, box_id: str, box: Box) -> tuple[Fraction, Fraction | Non
     low = Fill(conductors or {}, loops or {}, grounds or {}, clamps=bool(clamps), fittings=fittings or 0)
     low = replace(low, mounts=tuple(low_at))
     uncounted = any(v is None for v, _ in missing.values()) or (not sizes and bool(looks))
-    high = None if uncounted else replace(low, mounts=tuple(high_at)).volume_in3()
-    return low.volume_in3(), high, looks
+    least = low.volume_in3()
+    if uncounted or low_at == high_at:
+        return least, None if uncounted else least, looks
+    return least, replace(low, mounts=tuple(high_at)).volume_in3(), looks
 
 
 def _yokes(case: Case, box_id: str, box: Box) -> list[str]:

@@ -1,10 +1,11 @@
 """What every rule is asked about: the schedule, the assumptions, and the contacts with their loads."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from secondfix.assumptions import Assumptions
 from secondfix.catalogue import Model, Output, Supply
+from secondfix.electrical.demand import Current, current_of
 from secondfix.house import Box, Device, House, Load, Row, Schedule
 
 
@@ -34,11 +35,22 @@ class Case:
     assumptions: Assumptions
     contacts: tuple[Contact, ...]
     devices_in: dict[str, tuple[str, ...]]
+    _currents: dict[str, Current] = field(default_factory=dict, compare=False, repr=False)
 
     @property
     def house(self) -> House:
         """The house asked about."""
         return self.schedule.house
+
+    def current(self, load_id: str, *, mains_voltage_v: int) -> Current:
+        """The current of a load at the mains voltage of the house; several rules ask for it."""
+        known = self._currents.get(load_id)
+        if known is None:
+            load, called = self.house.loads[load_id], load_words(self.house, load_id)
+            known = self._currents[load_id] = current_of(
+                load_id, load, called, mains_voltage_v=mains_voltage_v, assumptions=self.assumptions
+            )
+        return known
 
     def switching_devices(self) -> Iterator[tuple[str, Device, Model]]:
         """Devices of a decided model that have an output."""

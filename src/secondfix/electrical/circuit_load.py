@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from secondfix.electrical.case import Case, load_words
-from secondfix.electrical.demand import current_of
 from secondfix.electrical.duty import duty_look
 from secondfix.electrical.figures import amperes_between
 from secondfix.electrical.printed import VOLTAGE_LOOK
@@ -104,7 +103,7 @@ def _book(case: Case, load_ids: list[str], voltage: int) -> _Sum:
     names: dict[str, None] = {}
     for load_id in load_ids:
         load, words = case.house.loads[load_id], load_words(case.house, load_id)
-        current = current_of(load_id, load, words, mains_voltage_v=voltage, assumptions=case.assumptions)
+        current = case.current(load_id, mains_voltage_v=voltage)
         least, most, unsaid = _factors(case.house.wiring_rules, load_id, load, words)
         total.low_ma += least * current.low_ma
         if total.high_ma is not None:

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from secondfix.catalogue import Rating
 from secondfix.electrical.case import Case, Contact
-from secondfix.electrical.demand import Current, current_of, kind_look
+from secondfix.electrical.demand import Current, kind_look
 from secondfix.electrical.figures import amperes, amperes_between
 from secondfix.electrical.motor_edition import edition_limit
 from secondfix.electrical.printed import RATING_WORDS, VOLTAGE_LOOK, holds_at, rating_look
@@ -39,13 +39,7 @@ class _At:
 
     def __init__(self, case: Case, contact: Contact, voltage: int) -> None:
         self.case, self.at, self.voltage = case, contact, voltage
-        self.current: Current = current_of(
-            contact.load_id,
-            contact.load,
-            contact.load_words,
-            mains_voltage_v=voltage,
-            assumptions=case.assumptions,
-        )
+        self.current: Current = case.current(contact.load_id, mains_voltage_v=voltage)
         self.value = amperes_between(self.current.low_ma, self.current.high_ma)
 
     def answer(self) -> Finding:

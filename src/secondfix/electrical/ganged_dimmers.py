@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from secondfix.assumptions import Assumptions
 from secondfix.catalogue import Output, Rating
 from secondfix.electrical.case import Case, Contact, mounts_of
-from secondfix.electrical.demand import current_of, kind_look
+from secondfix.electrical.demand import kind_look
 from secondfix.electrical.figures import amperes, amperes_between
 from secondfix.electrical.printed import VOLTAGE_LOOK, holds_at, rating_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
@@ -60,13 +60,7 @@ def _answer(case: Case, contact: Contact, surely: int, open_ids: tuple[str, ...]
     names = tuple(_WITH[n - 1] for n in range(max(surely, 1), surely + len(open_ids) + 1))
     if rating is None or voltage is None:
         return _cannot(contact, blocked, ("not known", "what is left of its rating"), names)
-    current = current_of(
-        contact.load_id,
-        contact.load,
-        contact.load_words,
-        mains_voltage_v=voltage,
-        assumptions=case.assumptions,
-    )
+    current = case.current(contact.load_id, mains_voltage_v=voltage)
     most = _share(case.assumptions, surely)[1] * rating.current_ma
     least = _share(case.assumptions, surely + len(open_ids))[0] * rating.current_ma
     names = (*names, *current.assumptions)

@@ -4,8 +4,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from secondfix.catalogue import Model
-from secondfix.electrical.case import Case, load_words
-from secondfix.electrical.demand import current_of
+from secondfix.electrical.case import Case
 from secondfix.electrical.duty import duty_look
 from secondfix.electrical.figures import amperes, amperes_between
 from secondfix.electrical.printed import VOLTAGE_LOOK, holds_at, sheet_look
@@ -95,13 +94,7 @@ def _sum(
             looks += unknown
             open_end = open_end or bool(unknown)
             continue
-        current = current_of(
-            channel.load_id,
-            case.house.loads[channel.load_id],
-            load_words(case.house, channel.load_id),
-            mains_voltage_v=voltage,
-            assumptions=case.assumptions,
-        )
+        current = case.current(channel.load_id, mains_voltage_v=voltage)
         low += current.low_ma
         open_end = open_end or current.high_ma is None
         high += current.high_ma or 0

@@ -4,7 +4,6 @@ from collections.abc import Iterator
 
 from secondfix.catalogue import Output, Rating
 from secondfix.electrical.case import Case, Contact
-from secondfix.electrical.demand import current_of
 from secondfix.electrical.figures import amperes, amperes_between
 from secondfix.electrical.printed import holds_at
 from secondfix.electrical.supply import nec
@@ -33,13 +32,7 @@ def answers(case: Case) -> Iterator[Finding]:
 
 
 def _answer(case: Case, contact: Contact, rating: Rating, voltage: int) -> Finding:
-    current = current_of(
-        contact.load_id,
-        contact.load,
-        contact.load_words,
-        mains_voltage_v=voltage,
-        assumptions=case.assumptions,
-    )
+    current = case.current(contact.load_id, mains_voltage_v=voltage)
     value = amperes_between(current.low_ma, current.high_ma)
     limit = f"{_SHARE_PCT} % of {amperes(rating.current_ma)}"
     also, names = (contact.device_id, contact.load_id), current.assumptions
