@@ -1,7 +1,7 @@
 """More injected faults: circuits, dimmers, motors, boxes; and the same for a house under the NEC."""
 
 from tests.electrical.faults import FAULTS
-from tests.electrical.sound import PEG, ratings
+from tests.electrical.sound import PEG, SOUND, ratings
 from tests.example_house import seen
 
 Change = dict[str, object]
@@ -46,6 +46,16 @@ def switches(circuits: list[str], *, feeders: bool) -> Change:
             fed["feeder"] = seen("main panel")
         changes |= {} if circuit == "C1" else {f"circuits.{circuit}": fed}
     return changes
+
+
+def three_dimmers() -> Change:
+    """A third dimmer beside the other two of box B5, its lamps like the first's."""
+    return {
+        "boxes.B5.mounts.3": {"neutral": seen("C1")},
+        "boxes.B5.gangs.3": {"mount": "3", "duty": "feeds", "load": "L12", "line": seen("C1")},
+        "devices.D10": {"model": "orrinby-arc@1", "box": "B5", "mounts": ["3"], "gangs": ["3"]},
+        "loads.L12": SOUND["loads"]["L6"] | {"name": "niche"},
+    }
 
 
 MANY = ["C3"] * 5 + ["C4"] * 5 + ["C5"] * 5 + ["C6"] * 5 + ["C7"] * 5
@@ -146,6 +156,14 @@ FAULTS_WIDE: dict[str, tuple[Change, Answers]] = {
     "electronics below their printed least load": (
         {"loads.L7.transformer_least_mw": seen(30_000), "loads.L7.power_mw": seen(28_000)},
         {("transformer", "B5.2", "fails", "fault")},
+    ),
+    "electronics that perhaps need more, none being printed": (
+        {"loads.L7.transformer_least_mw": None, "loads.L7.power_mw": seen(20_000)},
+        {("transformer", "B5.2", "cannot_tell", "fault")},
+    ),
+    "a dimmer between two others, with too much for it": (
+        three_dimmers() | {"loads.L7.count": seen(4), "loads.L7.power_factor_permille": seen(950)},
+        {("ganged_dimmers", "B5.2", "fails", "fault")},
     ),
     "a dimmer that would do alone, not beside another": (
         {"loads.L6.count": seen(4), "loads.L6.power_factor_permille": seen(850)},

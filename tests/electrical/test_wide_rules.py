@@ -7,7 +7,7 @@ import pytest
 
 from secondfix.electrical import RULES
 from secondfix.house import read_house
-from tests.electrical.faults_wide import KEEL, MANY, WINCH, switches
+from tests.electrical.faults_wide import KEEL, MANY, WINCH, switches, three_dimmers
 from tests.electrical.sound import SOUND_NEC, answers, at, ratings, spoilt
 from tests.example_house import as_bytes, seen
 
@@ -60,6 +60,19 @@ def test_a_quarter_counts_for_what_is_continuous(continuous: bool | None, expect
     changes["loads.L1.continuous"] = None if continuous is None else seen(continuous)
     assert outcome(changes, "circuit_load", "C1", of="nec") == expected
     assert outcome(changes | {"wiring_rules": "iec"}, "circuit_load", "C1", of="nec") == "passes"
+
+
+# 1610 W at 230 V are 7 A at a power factor of 1: 7.1 A at 0.98 to 14 A at 0.5, the range of LED drivers.
+@pytest.mark.parametrize(
+    ("breaker_a", "expected"), [(7, "fails"), (8, "cannot_tell"), (13, "cannot_tell"), (14, "passes")]
+)
+def test_a_circuit_between_its_bounds(breaker_a: int, expected: str) -> None:
+    changes: dict[str, object] = {
+        "circuits.C2.breaker_a": seen(breaker_a),
+        "loads.L4.kind": seen("led_driver"),
+        "loads.L4.power_mw": seen(1_610_000),
+    }
+    assert outcome(changes, "circuit_load", "C2") == expected
 
 
 def test_a_breaker_of_unknown_curve_is_not_asked_about_peaks() -> None:
@@ -169,28 +182,12 @@ def test_an_iron_core_between_its_bounds(rated_va: int | None, expected: str) ->
     assert outcome(changes, "transformer", "B5.1") == expected
 
 
-def _three_dimmers() -> dict[str, object]:
-    """A third dimmer beside the other two of box B5, its lamp like the first."""
-    return {
-        "boxes.B5.mounts.3": {"neutral": seen("C1")},
-        "boxes.B5.gangs.3": {"mount": "3", "duty": "feeds", "load": "L12", "line": seen("C1")},
-        "devices.D10": {"model": "orrinby-arc@1", "box": "B5", "mounts": ["3"], "gangs": ["3"]},
-        "loads.L12": {
-            "name": "niche",
-            "room": "R1",
-            "kind": seen("iron_transformer"),
-            "power_mw": seen(45_000),
-            "count": seen(2),
-        },
-    }
-
-
 def test_the_dimmer_in_the_middle_has_two_neighbours() -> None:
-    found = at(answers(spoilt(_three_dimmers())), "ganged_dimmers", "B5.2")
+    found = at(answers(spoilt(three_dimmers())), "ganged_dimmers", "B5.2")
     assert found is not None
     assert "dimmer_two_neighbours_pct" in found.assumptions
     assert found.limit.startswith("0.45 A to 0.72 A of 0.9 A")
-    side = at(answers(spoilt(_three_dimmers())), "ganged_dimmers", "B5.3")
+    side = at(answers(spoilt(three_dimmers())), "ganged_dimmers", "B5.3")
     assert side is not None
     assert "dimmer_two_neighbours_pct" not in side.assumptions
 
@@ -215,7 +212,7 @@ def test_a_neighbour_that_is_not_decided_may_be_a_dimmer() -> None:
 
 
 def test_a_free_mount_between_dimmers_leaves_each_alone() -> None:
-    apart = _three_dimmers()
+    apart = three_dimmers()
     apart["devices.D7"] = None
     assert [f.place for f in answers(spoilt(apart)) if f.rule == "ganged_dimmers"] == []
 
@@ -228,6 +225,32 @@ def test_a_module_behind_a_dimmer_does_not_stand_beside_it() -> None:
         "devices.D10": {"model": "orrinby-arch@1", "box": "B5", "gangs": ["2"]},
     }
     assert [f.place for f in answers(spoilt(behind)) if f.rule == "ganged_dimmers"] == []
+
+
+def test_a_motor_behind_a_fan_control_is_not_behind_a_snap_switch() -> None:
+    fan: dict[str, object] = {f"{KEEL}.output": "fan_control"}
+    assert outcome(fan, "nec_motor", "B1.1", of="nec") is None
+    assert outcome({"loads.L1.kind": seen("resistive")}, "nec_motor", "B1.1", of="nec") is None
+
+
+@pytest.mark.parametrize(
+    ("standard", "expected"),
+    [
+        ("IEC 60669-1:2017", "fails"),
+        ("EN 60669-1:2018", "fails"),
+        ("EN 60669-1:2016", "passes"),
+        ("EN 60669-1:1999+A2:2008", "passes"),
+        ("IEC 60669-2-1:2021", "cannot_tell"),
+        ("BS 60669-12:2017", "cannot_tell"),
+    ],
+)
+def test_motors_by_the_edition_that_the_sheet_names(standard: str, expected: str) -> None:
+    changes: dict[str, object] = {
+        "models.tarnlow-peg@1.ratings": [{**ratings(resistive=10_000)[0], "standard": standard}],
+        "loads.L10.power_mw": seen(700_000),
+        "loads.L10.power_factor_permille": seen(850),
+    }
+    assert outcome(changes, "contact", "B7.1") == expected
 
 
 def test_a_blind_behind_its_own_kind_of_output_is_no_hazard() -> None:
