@@ -1,4 +1,4 @@
-"""The catalogue of rules in docs and the rules in code: each with its mark and the assumptions it leans on."""
+"""The catalogue of rules in docs and the rules in code: each with its mark and its assumptions."""
 
 import re
 from functools import cache
