@@ -380,6 +380,10 @@ def test_two_feeders_share_the_count() -> None:
     two: dict[str, object] = switches(MANY, feeders=True) | {"circuits.C3.feeder": seen("annexe panel")}
     assert outcome(two, "nec_no_neutral", "house", of="nec") == "passes"
     assert outcome(switches(MANY[:24], feeders=False), "nec_no_neutral", "house", of="nec") is None
+    just_enough = {"circuits.C1.feeder": seen("annexe panel")}
+    assert (
+        outcome(switches(MANY, feeders=True) | just_enough, "nec_no_neutral", "house", of="nec") == "passes"
+    )
     assert outcome(two | {"circuits.C4.feeder": None}, "nec_no_neutral", "house", of="nec") == "passes"
     four: dict[str, object] = {f"circuits.C{n}.feeder": None for n in range(4, 6)}
     assert outcome(two | four, "nec_no_neutral", "house", of="nec") == "passes"
@@ -499,6 +503,23 @@ def test_what_nobody_has_counted_is_asked_for(field: str) -> None:
     assert outcome(too_small, "box_fill", "B1", of="nec") == "fails"
 
 
+def test_a_size_that_nobody_has_counted_adds_nothing_for_certain() -> None:
+    """A loop of 14 AWG counts 4.0 in³; the yoke counts 4.0 more only once all conductors are counted."""
+    changes: dict[str, object] = {
+        "boxes.B1.mounts.1.largest_awg": None,
+        "boxes.B1.conductors": None,
+        "boxes.B1.loops": seen({"14": 1}),
+        "boxes.B1.grounds": seen({}),
+        "boxes.B1.clamps": seen(False),
+        "boxes.B1.volume_mm3": seen(70_000),
+    }
+    assert outcome(changes, "box_fill", "B1", of="nec") == "cannot_tell"
+    changes |= {"boxes.B1.conductors": seen({"14": 1}), "boxes.B1.loops": None}
+    assert outcome(changes, "box_fill", "B1", of="nec") == "cannot_tell"
+    changes["boxes.B1.loops"] = seen({})
+    assert outcome(changes, "box_fill", "B1", of="nec") == "fails"
+
+
 def test_makers_ask_for_their_yokes_together() -> None:
     def asked(per_yoke: int | None, yokes: int | None, *, more: dict[str, Any] | None = None) -> str | None:
         changes: dict[str, object] = {f"{KEEL}.box_volume_per_yoke_mm3": per_yoke, f"{KEEL}.yokes": yokes}
@@ -507,7 +528,7 @@ def test_makers_ask_for_their_yokes_together() -> None:
     assert asked(294_967, 1) == "passes"
     assert asked(294_969, 1) == "fails"
     assert asked(294_969, None) == "fails"
-    assert asked(294_969, 0) is None
+    assert asked(294_969, 0) == "passes"
     assert asked(None, 1) is None
     second = {
         "boxes.B1.mounts.2": {"neutral": seen("absent"), "largest_awg": seen("14")},

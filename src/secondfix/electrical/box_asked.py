@@ -22,9 +22,9 @@ def answers(case: Case) -> Iterator[Finding]:
     """In NEC houses, one answer per wall box with a device whose sheet asks for a volume per yoke."""
     if nec(case):
         for box_id, device_ids in case.devices_in.items():
-            asked = {d: _asked_mm3(case.schedule.model_of(d)) for d in device_ids}
-            if any(asked.values()):
-                yield _answer(case, box_id, asked)
+            models = {d: case.schedule.model_of(d) for d in device_ids}
+            if any(m is not None and m.box_volume_per_yoke_mm3 is not None for m in models.values()):
+                yield _answer(case, box_id, {d: _asked_mm3(m) for d, m in models.items()})
 
 
 def _asked_mm3(model: Model | None) -> int | None:
