@@ -2,9 +2,10 @@
 
 from secondfix.house.beginning import begin, uuid7
 from secondfix.house.building import Layer, Opening, Point, Position, Room, Storey, Wall
-from secondfix.house.canonical import as_canonical_json, json_schema
+from secondfix.house.canonical import as_canonical_json, json_schema, plain_of
 from secondfix.house.devices import Device, Eui64, KeyRef, ModelKey, Network, OutsideUse
 from secondfix.house.document import FORMAT, UUID7, House
+from secondfix.house.editing import Change, edited, steps_of
 from secondfix.house.faces import FAR_MM, Face, Hole, faces_of, holes_of, nearest_face, opening_ends
 from secondfix.house.faults import Fault
 from secondfix.house.multiway import Arrangement, Multiway, OthersAct
@@ -25,6 +26,7 @@ __all__ = [
     "UUID7",
     "Arrangement",
     "Box",
+    "Change",
     "Channel",
     "Circuit",
     "Command",
@@ -69,14 +71,17 @@ __all__ = [
     "Wall",
     "as_canonical_json",
     "begin",
+    "edited",
     "faces_of",
     "holes_of",
     "json_schema",
     "nearest_face",
     "opening_ends",
     "parse",
+    "plain_of",
     "read_house",
     "schedule",
     "settled",
+    "steps_of",
     "uuid7",
 ]

@@ -12,10 +12,16 @@ def as_canonical_json(house: House) -> str:
     Byte-identical for canonical input; equal in meaning for any other. Two-space indent, UTF-8,
     one newline at the end.
     """
+    return json.dumps(plain_of(house), ensure_ascii=False, indent=2) + "\n"
+
+
+def plain_of(house: House) -> dict[str, Any]:
+    """The same as plain values, in the same order."""
     plain = house.model_dump(mode="json", exclude_unset=True)
     if "assumptions" in plain:
         plain["assumptions"] = dict(sorted(plain["assumptions"].items()))
-    return json.dumps(_ordered(plain), ensure_ascii=False, indent=2) + "\n"
+    ordered: dict[str, Any] = _ordered(plain)
+    return ordered
 
 
 def _ordered(value: Any) -> Any:
