@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from secondfix.house import Schedule
+from secondfix.house import Schedule, is_nec
 from secondfix.joining import ISOLATION, Walk, Worksheet, stage_words, worksheets
 from secondfix.naming import names
 from secondfix.papers.blocks import (
@@ -27,7 +27,7 @@ from secondfix.papers.blocks import (
 )
 from secondfix.papers.cautions import cautions_sheet
 from secondfix.papers.coverage import TextFault
-from secondfix.papers.setting import Setting, is_nec
+from secondfix.papers.setting import Setting
 from secondfix.papers.typeset import typeset
 from secondfix.papers.words import sentence
 
@@ -84,7 +84,7 @@ def _worksheet(w: Worksheet) -> Sheet:
     if w.code:
         blocks += [heading("Capture before fitting"), para(f"{w.code.words} Printed: {w.code.printed_at}.")]
     if w.removal:
-        blocks += [heading("First"), *_removal(w.removal)]
+        blocks += [heading("First"), *removal_blocks(w.removal)]
     # The order of work hangs on the parent: it stands before the steps, as large as they are.
     blocks += [heading("Join"), para(w.through), *([para(" ".join(w.window))] if w.window else [])]
     blocks += [steps(w.procedure, large=True), para(w.time)]
@@ -98,14 +98,14 @@ def _worksheet(w: Worksheet) -> Sheet:
 
 def _foot(w: Worksheet) -> list[Block]:
     """Function test, what to try, lines to write on: on one page, side by side where that saves one."""
-    tests = [heading("Function test"), _tests(w)]
+    tests = [heading("Function test"), tests_table(w)]
     written = write_on(["Address", "Entries seen", "Date", "Initials"])
-    nothing = _nothing(w)
+    nothing = nothing_blocks(w)
     foot = [beside(tests, nothing, shares=(1.2, 1)), written] if nothing else [*tests, written]
     return [together(foot)] if len(w.tests) <= _MOST_TOGETHER else foot
 
 
-def _removal(sentences: Sequence[str]) -> list[Block]:
+def removal_blocks(sentences: Sequence[str]) -> list[Block]:
     """Sentences that end in a colon or speak for all lead; the steps between them are numbered afresh."""
     blocks: list[Block] = [para(sentences[0])]
     run: list[str] = []
@@ -150,7 +150,7 @@ def _entries(w: Worksheet) -> Block:
     return table(columns, rows)
 
 
-def _nothing(w: Worksheet) -> list[Block]:
+def nothing_blocks(w: Worksheet) -> list[Block]:
     if not w.when_nothing:
         return []
     rows: list[list[Cell]] = [[t.seen, sentence(t.do)] for t in w.when_nothing]
@@ -160,7 +160,7 @@ def _nothing(w: Worksheet) -> list[Block]:
     ]
 
 
-def _tests(w: Worksheet) -> Block:
+def tests_table(w: Worksheet) -> Block:
     rows: list[list[Cell]] = [
         [lines(strong(t.label), t.press), t.answer, tick_box(), tick_box()] for t in w.tests
     ]
