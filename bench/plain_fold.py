@@ -40,7 +40,8 @@ def _one_subject(entries: dict[str, Entry], current: Current, withdrawn: set[str
     withdrawn |= {i for i in gone if not isinstance(entries[i], Unknown)}
     counts = {i: e for i, e in entries.items() if i not in gone and not isinstance(e, Unknown)}
     for i, entry in counts.items():
-        later = [k for k, other in counts.items() if i in before[k] and other.aspect in entry.yields_to]
+        over = set(entry.yields_to)
+        later = [k for k, o in counts.items() if i in before[k] and over & {o.aspect, *o.ends}]
         if entry.aspect and not later:
             current.setdefault((entry.subject, entry.aspect), set()).add(i)
 

@@ -31,6 +31,13 @@ DEEDS: list[tuple[str, str, dict[str, Any]]] = [
     ("fitted", "device:D31", FIT_D31),
     ("fitted", "device:D31", {**FIT_D31, "takes_over": {}, "gangs": ["2", "1"]}),
     ("fitted", "device:D32", {**FIT_D31, "replaces": "D31"}),
+    ("fitted", "device:D31", {"model": "corvell-pair@1", "code_ref": "K40"}),
+    *[
+        ("survey_corrected", f"device:{d}", {"path": f"devices.{d}.after_power_loss", "found": f})
+        for d in ("D01", "D31")
+        for f in ("off", "last", "on", None)
+    ],
+    ("survey_corrected", "device:D31", {"path": "devices.D31.code_ref", "found": "K41"}),
     ("removed", "device:D01", {}),
     ("removed", "device:D02", {}),
     ("joined", "device:D31", {"network": "N1", "address": "00124B0000C0FFEE"}),

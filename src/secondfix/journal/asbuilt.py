@@ -16,7 +16,7 @@ from secondfix.journal.remarks import Remark, remarks
 from secondfix.journal.sorting import Told
 from secondfix.journal.standing import stand
 from secondfix.journal.subject import subject_of
-from secondfix.journal.surveyed import correct, name_things
+from secondfix.journal.surveyed import correct, name_things, set_up
 from secondfix.journal.wired import wire
 
 
@@ -82,6 +82,7 @@ def _drafted(house: House, folded: Folded, models: Mapping[str, Model]) -> Draft
     draft = draft_of(house)
     correct(draft, folded)
     stand(draft, folded, models)
+    set_up(draft, folded, models)
     name_things(draft, folded)
     wire(draft, folded)
     return draft

@@ -6,7 +6,7 @@ from typing import Annotated, ClassVar, Literal, Self
 from pydantic import Field, model_validator
 
 from secondfix.house import Eui64, Id, KeyRef, ModelKey, Name, Note, Slot
-from secondfix.journal.entry import Entry, Loose
+from secondfix.journal.entry import BODY, Entry, Loose
 from secondfix.journal.subject import COLLECTION_OF
 from secondfix.terms import Purpose
 
@@ -45,6 +45,11 @@ class Fitted(Entry):
     @property
     def aspect(self) -> str:
         return "standing"
+
+    @property
+    def ends(self) -> tuple[str, ...]:
+        """A model or a code named is a body fitted: settings made before are of the body that stood there."""
+        return () if self.model is None and self.code_ref is None else (BODY,)
 
     @property
     def value(self) -> Hashable:

@@ -10,6 +10,8 @@ from secondfix.house import UUID7, Note, Part
 from secondfix.journal.subject import SUBJECT
 
 FORMAT = 1
+BODY = "body"
+"""What a device is as one piece of hardware: its settings and its code go when another is fitted."""
 Loose = Strict(False)
 EntryId = Annotated[str, Field(pattern=UUID7)]
 Revision = Annotated[str, Field(pattern=r"^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$")]
@@ -56,6 +58,11 @@ class Entry(Part):
     def yields_to(self) -> tuple[str, ...]:
         """The aspects whose later entries take its place."""
         return (self.aspect,)
+
+    @property
+    def ends(self) -> tuple[str, ...]:
+        """Aspects besides its own that it ends: what was said of them before it, and known to its writer."""
+        return ()
 
     @property
     def names(self) -> str | None:

@@ -7,7 +7,7 @@ from typing import Annotated, Any, ClassVar, Literal, Self
 from pydantic import Field, JsonValue, model_validator
 
 from secondfix.house import Id, Note, Part
-from secondfix.journal.entry import Entry, Loose
+from secondfix.journal.entry import BODY, Entry, Loose
 from secondfix.journal.paths import path_of
 from secondfix.journal.subject import COLLECTION_OF, SUBJECT
 
@@ -98,6 +98,11 @@ class SurveyCorrected(Entry):
     @property
     def aspect(self) -> str:
         return "working" if path_of(self.path).field == "duty" else self.path
+
+    @property
+    def yields_to(self) -> tuple[str, ...]:
+        path = path_of(self.path)
+        return (self.aspect, BODY) if path.of_body else (self.aspect,)
 
     @property
     def value(self) -> Hashable:

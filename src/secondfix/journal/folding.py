@@ -115,11 +115,12 @@ class _Bits:
             aspect = entry.aspect
             if not aspect:
                 continue
-            self._marks[entry.id] = bit = 1 << of.setdefault(aspect, len(of))
-            others = entry.yields_to
-            for other in others:
+            mark = bit = 1 << of.setdefault(aspect, len(of))
+            for other in entry.ends:
+                mark |= 1 << of.setdefault(other, len(of))
+            for other in entry.yields_to:
                 bit |= 1 << of.setdefault(other, len(of))
-            self._yields[entry.id] = bit
+            self._marks[entry.id], self._yields[entry.id] = mark, bit
 
     def marks(self, entry_id: str) -> int:
         return self._marks.get(entry_id, 0)

@@ -34,6 +34,7 @@ _ELSEWHERE = {
     "boxes": {"mounts", "gangs"},
     "loads": {"purpose"},
 }
+OF_BODY = ("after_power_loss", "code_ref")
 _SHAPE = re.compile(
     r"^(?P<collection>[a-z]+)\.(?P<id>[A-Z][A-Za-z0-9_-]{0,15})"
     r"(?:\.(?P<inner>mounts|gangs)\.(?P<slot>[1-9][0-9]?))?(?:\.(?P<field>[a-z_]+))?$"
@@ -50,6 +51,11 @@ class Path:
     inner: str
     slot: str
     field: str
+
+    @property
+    def of_body(self) -> bool:
+        """Whether it is a setting or the code of one body, which goes when another is fitted."""
+        return self.collection == "devices" and self.field in OF_BODY
 
     @property
     def subject(self) -> str:

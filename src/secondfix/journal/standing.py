@@ -7,9 +7,10 @@ from secondfix.journal.deeds import Excluded, Fitted, Joined, Removed
 from secondfix.journal.draft import Draft, Plain
 from secondfix.journal.entry import Entry
 from secondfix.journal.folding import Folded
+from secondfix.journal.paths import OF_BODY
 from secondfix.journal.subject import subject_of
 
-_SETTINGS_OF_A_BODY = ("address", "after_power_loss")
+_OF_A_BODY = ("address", *OF_BODY)
 
 
 def stand(draft: Draft, folded: Folded, models: Mapping[str, Model]) -> None:
@@ -69,8 +70,8 @@ def _leave(draft: Draft, device: str, *entries: Entry) -> None:
 def _fit(draft: Draft, device: str, fit: Fitted, models: Mapping[str, Model]) -> None:
     have: Plain = draft.all("devices").setdefault(device, {})
     draft.touch(f"devices.{device}", fit)
-    if fit.model and fit.model != have.get("model"):
-        _other_body(draft, have, fit.model, models)
+    if _is_other_body(fit, have):
+        _other_body(draft, have, fit.model or have.get("model", ""), models)
     if fit.box and fit.box != have.get("box"):
         _drop(have, "place", "outputs", "mounts", "gangs")
     if fit.place and fit.place != have.get("place"):
@@ -85,9 +86,16 @@ def _fit(draft: Draft, device: str, fit: Fitted, models: Mapping[str, Model]) ->
         have["outputs"] = dict(sorted(fit.outputs.items()))
 
 
+def _is_other_body(fit: Fitted, have: Plain) -> bool:
+    """Another model, or another code: under the failed one's id perhaps, and of the same model."""
+    if fit.model and fit.model != have.get("model"):
+        return True
+    return bool(fit.code_ref and have.get("code_ref") and fit.code_ref != have["code_ref"])
+
+
 def _other_body(draft: Draft, have: Plain, key: str, models: Mapping[str, Model]) -> None:
-    """Another model is another body: it has not joined, and no setting was made in it."""
-    _drop(have, *_SETTINGS_OF_A_BODY)
+    """Another body has not joined, has a code of its own, and no setting was made in it."""
+    _drop(have, *_OF_A_BODY)
     network = draft.all("networks").get(have.get("network", ""))
     model = models.get(key)
     if network is not None and model is not None and network["protocol"] != model.protocol:

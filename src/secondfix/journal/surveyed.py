@@ -1,7 +1,9 @@
 """Corrections of the survey, names and purposes, written into a draft."""
 
+from collections.abc import Mapping
 from typing import Any
 
+from secondfix.catalogue import Model
 from secondfix.journal.deeds import Named, PurposeSet
 from secondfix.journal.draft import Draft, Plain, misfit, without
 from secondfix.journal.facts import SurveyCorrected
@@ -11,7 +13,7 @@ from secondfix.journal.subject import COLLECTION_OF, subject_of
 
 
 def correct(draft: Draft, folded: Folded) -> None:
-    """Objects found that the book lacks first, then single facts."""
+    """Objects found that the book lacks first, then single facts; those of devices wait for ``set_up``."""
     corrections = _corrections(folded)
     for entry in corrections:
         path = path_of(entry.path)
@@ -19,8 +21,46 @@ def correct(draft: Draft, folded: Folded) -> None:
             _found_whole(draft, entry, path, adopted=entry.id in folded.taken_in)
     for entry in corrections:
         path = path_of(entry.path)
-        if path.field:
+        if path.field and path.collection != "devices":
             _found_fact(draft, entry, path)
+
+
+def set_up(draft: Draft, folded: Folded, models: Mapping[str, Model]) -> None:
+    """Facts of devices as they stand: a device may have been fitted in the same visit.
+
+    A setting that the device's model does not have is told and changes nothing. One made in the body that
+    stood there before is not known of the new one.
+    """
+    for device, key in sorted(_lapsed(folded)):
+        if draft.all("devices").get(device, {}).pop(key, None) is not None:
+            draft.touch(f"devices.{device}", *folded.current.get((f"device:{device}", "standing"), ()))
+    for entry in _corrections(folded):
+        path = path_of(entry.path)
+        if path.field and path.collection == "devices":
+            words = _cannot_be_set(draft, entry, path, models)
+            draft.refuse(entry, words) if words else _found_fact(draft, entry, path)
+
+
+def _lapsed(folded: Folded) -> set[tuple[str, str]]:
+    """Device and key of settings that were said, and lost their place to a body fitted afterwards."""
+    said = (e for e in folded.counted.values() if isinstance(e, SurveyCorrected))
+    stand = (e for e in said if e.id not in folded.withdrawn and path_of(e.path).of_body)
+    return {
+        (path_of(e.path).id, path_of(e.path).field)
+        for e in stand
+        if (e.subject, e.aspect) not in folded.current
+    }
+
+
+def _cannot_be_set(draft: Draft, entry: SurveyCorrected, path: Path, models: Mapping[str, Model]) -> str:
+    model = models.get(draft.all("devices").get(path.id, {}).get("model", ""))
+    if path.field != "after_power_loss" or entry.found is None or model is None:
+        return ""
+    settable = [s.value for s in model.power_loss.settable] if model.power_loss else []
+    if entry.found in settable:
+        return ""
+    can = ", ".join(settable) or "nothing: its sheet states none"
+    return f"does not fit {entry.path}: '{entry.found}'; {model.key} can be set to {can}"
 
 
 def _corrections(folded: Folded) -> list[SurveyCorrected]:
