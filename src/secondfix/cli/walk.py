@@ -7,8 +7,9 @@ from secondfix.cli.check import findings_text
 from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import counted, para
 from secondfix.findings import exit_code
-from secondfix.house import House
+from secondfix.house import House, is_nec
 from secondfix.joining import stage_words
+from secondfix.terms import walked_way
 
 app = verb_app()
 
@@ -38,7 +39,7 @@ def as_text(house: House, walked: Walked) -> str:
     w = walked.walk
     head = (
         f"{house.name}: {counted(len(w.joins()), 'device')} to join, {counted(w.isolations, 'isolation')}, "
-        f"about {w.walked_mm / 1000:.0f} m to walk"
+        f"about {walked_way(w.walked_mm, nec=is_nec(house))} to walk"
         f"{'' if w.exact else ', perhaps not the shortest way'}"
     )
     parts = [para(head)]

@@ -64,3 +64,8 @@ class House(Part):
     outside_uses: dict[Id, OutsideUse] = Field(default_factory=dict)
     assumptions: dict[str, AssumptionChoice] = Field(default_factory=dict)
     models: dict[ModelKey, Model] = Field(default_factory=dict, description="a copy of each edition used")
+
+
+def is_nec(house: House) -> bool:
+    """Whether the house is said to follow NFPA 70, and so speaks its words and measures."""
+    return house.wiring_rules is WiringRules.NEC

@@ -3,7 +3,19 @@
 from collections.abc import Iterable
 from math import hypot
 
-from secondfix.house import FAR_MM, Face, House, Position, Room, Wall, faces_of, holes_of, nearest_face
+from secondfix.house import (
+    FAR_MM,
+    Face,
+    House,
+    Position,
+    Room,
+    Wall,
+    faces_of,
+    holes_of,
+    is_nec,
+    nearest_face,
+)
+from secondfix.terms import taped_gap, taped_height
 
 NEAR_OPENING_MM = 3_000
 
@@ -14,7 +26,7 @@ def whereabouts(house: House, place_id: str) -> str:
     ``1.05 m up, on the east wall, 0.4 m right of door D2``: the wall that the room's elevation draws it
     on, y being north; left and right are those of somebody who stands in the room and faces the wall.
     Without the room's outline ``on wall W3, 0.4 m beside door D2``. Distance is from the nearer edge of
-    the opening.
+    the opening. In NEC houses feet and inches: ``3'-5 3/8" up, on the east wall, 1'-4" right of door D2``.
     """
     box = house.boxes.get(place_id)
     room_id, position = (box.room, box.position) if box else _of_place(house, place_id)
@@ -22,7 +34,7 @@ def whereabouts(house: House, place_id: str) -> str:
         return "position not known: look for it in the room"
     room = house.rooms[room_id]
     on_wall = _on_face(house, room, position) if room.outline_mm else _on_wall(house, room, position)
-    return ", ".join((f"{position.height_mm / 1000:.2f} m up", *on_wall))
+    return ", ".join((f"{taped_height(position.height_mm, nec=is_nec(house))} up", *on_wall))
 
 
 def _of_place(house: House, place_id: str) -> tuple[str, Position | None]:
@@ -49,7 +61,7 @@ def _beside_hole(house: House, room: Room, face: Face, along_mm: float) -> Itera
         for hole in holes_of(house, room.storey or "", face)
         if abs(gap := _gap(along_mm, hole.from_mm, hole.to_mm)) <= NEAR_OPENING_MM
     ]
-    yield from _nearest(gaps)
+    yield from _nearest(house, gaps)
 
 
 def _on_wall(house: House, room: Room, position: Position) -> Iterable[str]:
@@ -71,14 +83,15 @@ def _on_wall(house: House, room: Room, position: Position) -> Iterable[str]:
         if opening.wall == wall_id
         if abs(gap := _gap(along, opening.along_mm, opening.along_mm + opening.width_mm)) <= NEAR_OPENING_MM
     ]
-    yield from _nearest(gaps)
+    yield from _nearest(house, gaps)
 
 
-def _nearest(gaps: list[tuple[float, str, str, str]]) -> Iterable[str]:
+def _nearest(house: House, gaps: list[tuple[float, str, str, str]]) -> Iterable[str]:
     if gaps:
         distance, kind, opening_id, side = min(gaps)
         within = f"under or over {kind} {opening_id}"
-        yield f"{distance / 1000:.1f} m {side} {kind} {opening_id}" if distance else within
+        gap = taped_gap(distance, nec=is_nec(house))
+        yield f"{gap} {side} {kind} {opening_id}" if distance else within
 
 
 def _along(wall: Wall, position: Position) -> tuple[float, float]:

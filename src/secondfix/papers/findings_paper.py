@@ -5,13 +5,13 @@ from collections.abc import Iterable, Sequence
 
 from secondfix.assumptions import Assumptions
 from secondfix.findings import Finding, Outcome, in_order, survey_list
-from secondfix.house import Schedule
+from secondfix.house import Schedule, is_nec
 from secondfix.papers.blocks import Block, Sheet, column, heading, para, soft, strong, table
 from secondfix.papers.coverage import TextFault
 from secondfix.papers.drawing import SHAPE_WORDS, shape_of
 from secondfix.papers.figures import assumption_range, assumption_value
 from secondfix.papers.places import about_words, id_words, thing_words
-from secondfix.papers.setting import Setting, is_nec
+from secondfix.papers.setting import Setting
 from secondfix.papers.snags import snags
 from secondfix.papers.typeset import typeset
 from secondfix.papers.words import counted, sentence

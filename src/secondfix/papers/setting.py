@@ -5,8 +5,7 @@ from datetime import date
 from enum import StrEnum
 from pathlib import Path
 
-from secondfix.house import House
-from secondfix.terms import WiringRules
+from secondfix.house import House, is_nec
 
 
 class SheetSize(StrEnum):
@@ -49,11 +48,6 @@ class Setting:
     def size_for(self, house: House) -> SheetSize:
         """The sheet size to use for this house."""
         return self.size or (SheetSize.LETTER if is_nec(house) else SheetSize.A4)
-
-
-def is_nec(house: House) -> bool:
-    """Whether the house's papers speak the words of NFPA 70 practice."""
-    return house.wiring_rules is WiringRules.NEC
 
 
 def body_mm(size: SheetSize, *, landscape: bool) -> tuple[float, float]:

@@ -7,12 +7,12 @@ from importlib.resources import files
 from pathlib import Path
 from typing import Any
 
-from secondfix.house import House
+from secondfix.house import House, is_nec
 from secondfix.papers.blocks import Sheet
 from secondfix.papers.coverage import TextFault, plain_text, text_faults
 from secondfix.papers.font import FAMILY, font_folder
 from secondfix.papers.palette import PRINT
-from secondfix.papers.setting import BLOCK_MM, FRAME_LEFT_MM, FRAME_MM, INSET_MM, Setting, is_nec
+from secondfix.papers.setting import BLOCK_MM, FRAME_LEFT_MM, FRAME_MM, INSET_MM, Setting
 
 _TEMPLATES = ("paper.typ", "frame.typ", "blocks.typ", "marks.typ")
 

@@ -30,8 +30,8 @@ from secondfix.papers.coverage import TextFault
 from secondfix.papers.setting import Setting
 from secondfix.papers.typeset import typeset
 from secondfix.papers.words import sentence
+from secondfix.terms import walked_way
 
-_MM_PER_FOOT = 304.8  # exact: international yard and pound agreement of 1959 (from memory)
 _MOST_TOGETHER = 12  # rows of a function test that share one page with all that follows them
 
 
@@ -65,10 +65,10 @@ def _order_sheet(schedule: Schedule, walk: Walk, number: str) -> Sheet:
         column("Done", mm=14, align="center"),
     ]
     apart = f" Positions not known: {', '.join(walk.unplaced)}." if walk.unplaced else ""
-    feet = f" ({walk.walked_mm / _MM_PER_FOOT:.0f} ft)" if is_nec(schedule.house) else ""
+    way = walked_way(walk.walked_mm, nec=is_nec(schedule.house))
     says = (
         f"Every device after a parent that is joined and has power. Isolations: {walk.isolations}. "
-        f"Way between stops: about {walk.walked_mm / 1000:.0f} m{feet}.{apart}"
+        f"Way between stops: about {way}.{apart}"
     )
     return Sheet(
         number, "Order of work", says, [table(columns, rows)] if rows else [para("No device is chosen.")]

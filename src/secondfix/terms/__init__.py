@@ -2,6 +2,14 @@
 
 from secondfix.terms.kinds import KIND_LABELS, RATING_OF_KIND, Kind, RatingKind
 from secondfix.terms.known import KNOWN_LABELS, Known
+from secondfix.terms.lengths import (
+    drawn_length,
+    feet_inches,
+    printed_mm,
+    taped_gap,
+    taped_height,
+    walked_way,
+)
 from secondfix.terms.materials import Finish, LayerMaterial, PlateMaterial, ShellMaterial
 from secondfix.terms.power import POWER_LOSS_LABELS, PowerLossState
 from secondfix.terms.protocols import PROTOCOLS, Protocol, ProtocolWords
@@ -31,4 +39,10 @@ __all__ = [
     "ShellMaterial",
     "UnattendedOn",
     "WiringRules",
+    "drawn_length",
+    "feet_inches",
+    "printed_mm",
+    "taped_gap",
+    "taped_height",
+    "walked_way",
 ]

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from secondfix.findings import Finding
-from secondfix.house import Face, Position, Schedule, faces_of
+from secondfix.house import Face, Position, Schedule, faces_of, is_nec
 from secondfix.papers.drawing.canvas import Canvas, wrapped
 from secondfix.papers.drawing.keynotes import (
     Keynote,
@@ -19,9 +19,8 @@ from secondfix.papers.drawing.lists import LINE
 from secondfix.papers.drawing.plates import Plate
 from secondfix.papers.drawing.wall import draw_row, least_height, row_left
 from secondfix.papers.duties import button_lines, rows_of_box
-from secondfix.papers.figures import length
 from secondfix.papers.palette import DAY, LABEL, TEXT, Palette
-from secondfix.papers.setting import is_nec
+from secondfix.terms import drawn_length
 
 
 @dataclass(frozen=True, slots=True)
@@ -171,7 +170,7 @@ class _Picture:
         house = self.schedule.house
         own = [n.number for n in self.notes if spot_of(house, n.finding) == box_id]
         numbers = [str(n) for n in dict.fromkeys(own)]
-        high = length(position.height_mm, nec=is_nec(house)) if position else ""
+        high = drawn_length(position.height_mm, nec=is_nec(house)) if position else ""
         where = f"{high} above the floor" if position else "position not known"
         noted = f"note{'s' if len(numbers) > 1 else ''} {', '.join(numbers)}" if numbers else ""
         about = wrapped("; ".join(w for w in (where, noted) if w), width=170, size=LABEL)

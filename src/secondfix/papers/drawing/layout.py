@@ -3,12 +3,11 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from secondfix.house import FAR_MM, Face, Position, Schedule, nearest_face
+from secondfix.house import FAR_MM, Face, Position, Schedule, is_nec, nearest_face
 from secondfix.papers.drawing.keynotes import Keynote, spot_of
 from secondfix.papers.drawing.plates import least_width
 from secondfix.papers.drawing.structure import PX_PER_PAPER_MM
-from secondfix.papers.figures import length
-from secondfix.papers.setting import is_nec
+from secondfix.terms import drawn_length
 
 WALL_GAP = 13.0
 _ROW_RIGHT = 16.0
@@ -88,9 +87,8 @@ def hung_on(
         if not box and away > _FITTING_NEAR_MM:
             continue
         if far := away > FAR_MM:
-            remarks.append(
-                f"{spot} lies {length(away, nec=nec)} from the nearest wall of the outline; it is dashed."
-            )
+            gap = drawn_length(away, nec=nec)
+            remarks.append(f"{spot} lies {gap} from the nearest wall of the outline; it is dashed.")
         own = tuple(n for n in notes if spot_of(house, n.finding) == spot)
         along = min(max(sides[i].along_mm(position.x_mm, position.y_mm), 0), sides[i].length_mm)
         gangs = len(house.boxes[spot].gangs) if box else 0
@@ -106,7 +104,7 @@ def ceiling_mm(
     storey = schedule.house.storeys.get(schedule.house.rooms[room_id].storey or "")
     known = storey.height_mm if storey else None
     if known is None:
-        drawn = length(_CEILING_MM, nec=is_nec(schedule.house))
+        drawn = drawn_length(_CEILING_MM, nec=is_nec(schedule.house))
         remarks.append(f"Ceiling height not known; drawn at {drawn}.")
     highest = max((h.height_mm for items in hung.values() for h in items), default=0)
     return max(known or _CEILING_MM, highest)

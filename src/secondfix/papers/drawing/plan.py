@@ -4,7 +4,7 @@ import math
 from collections.abc import Iterable, Sequence
 
 from secondfix.findings import Finding
-from secondfix.house import Point, Position, Schedule, faces_of, nearest_face, opening_ends
+from secondfix.house import Point, Position, Schedule, faces_of, is_nec, nearest_face, opening_ends
 from secondfix.papers.drawing.canvas import Canvas, Rect, Xy, text_width, wrapped
 from secondfix.papers.drawing.elevation import Drawing
 from secondfix.papers.drawing.keynotes import Keynote, keynotes
@@ -30,7 +30,6 @@ from secondfix.papers.drawing.structure import (
 )
 from secondfix.papers.drawing.symbols import draw_symbol, footprint
 from secondfix.papers.palette import DAY, LABEL, TEXT, Palette
-from secondfix.papers.setting import is_nec
 
 _SCALES = (20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500, 1000, 2000, 5000, 10000)
 

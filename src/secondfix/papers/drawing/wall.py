@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from secondfix.house import Face, Hole, Schedule, holes_of
+from secondfix.house import Face, Hole, Schedule, holes_of, is_nec
 from secondfix.papers.drawing.canvas import Canvas, Rect, text_width
 from secondfix.papers.drawing.fittings import Fitting, draw_fittings
 from secondfix.papers.drawing.layout import WALL_GAP, Hung
@@ -11,9 +11,8 @@ from secondfix.papers.drawing.lists import button_lists, draw_lists
 from secondfix.papers.drawing.plates import Plate, draw_plate, draw_true_place, set_apart
 from secondfix.papers.drawing.structure import PX_PER_PAPER_MM
 from secondfix.papers.duties import rows_of_box
-from secondfix.papers.figures import feet_inches, length
 from secondfix.papers.palette import FITTING, FLOOR, LABEL, LEADER, WALL
-from secondfix.papers.setting import is_nec
+from secondfix.terms import drawn_length, feet_inches
 
 _LEAST_HEIGHT = 120.0  # a lower wall would leave no room between plate and floor
 _HEAD, _FOOT = 20.0, 20.0
@@ -122,7 +121,7 @@ def _draw_wall(canvas: Canvas, schedule: Schedule, wall: _Wall) -> list[Plate]:
 def _draw_name(canvas: Canvas, side: Face, at: Rect, *, nec: bool) -> None:
     """The wall's name with its length; on a short wall the name alone, or its first letter."""
     middle, y, wide = (at.left + at.right) / 2, at.top - 7, at.right - at.left + WALL_GAP - 6
-    long = f"  {length(side.length_mm, nec=nec)}"
+    long = f"  {drawn_length(side.length_mm, nec=nec)}"
     whole, tail = text_width(side.name + " "), text_width(long, LABEL)
     if whole + tail <= wide:
         canvas.text((middle - (whole + tail) / 2, y), side.name)

@@ -3,13 +3,13 @@
 from collections.abc import Sequence
 
 from secondfix.findings import Finding, Outcome
-from secondfix.house import House
+from secondfix.house import House, is_nec
 from secondfix.papers.blocks import Cell, Sheet, column, cover, ident, soft, table
 from secondfix.papers.drawing import shape_of
 from secondfix.papers.findings_paper import shape_count
 from secondfix.papers.pack.drawing_sheets import elevations_title
 from secondfix.papers.places import thing_words
-from secondfix.papers.setting import Setting, is_nec
+from secondfix.papers.setting import Setting
 from secondfix.papers.words import counted
 
 _MOST_NAMED = 6  # places that a cover names before it only counts

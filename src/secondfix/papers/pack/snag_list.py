@@ -3,11 +3,10 @@
 from collections.abc import Sequence
 
 from secondfix.findings import Finding, Outcome
-from secondfix.house import House, Schedule
+from secondfix.house import House, Schedule, is_nec
 from secondfix.papers.blocks import Block, Cell, Sheet, column, para, soft, table
 from secondfix.papers.drawing import SHAPE_WORDS, shape_of
 from secondfix.papers.places import id_words, thing_words
-from secondfix.papers.setting import is_nec
 from secondfix.papers.snags import Snag, snags
 from secondfix.papers.words import sentence
 
