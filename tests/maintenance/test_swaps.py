@@ -69,6 +69,17 @@ def test_a_switch_that_needs_a_neutral_is_refused_where_none_reaches(
         assert planned(demo, "D06", Unit(key), models=models).outcome is Outcome.KEPT
 
 
+def test_a_switch_for_another_mains_voltage_is_a_danger_and_never_among_the_nearest(
+    demo: House, models: dict[str, Model]
+) -> None:
+    plan = planned(demo, "D15", Unit("skelverin-thole@1"), models=models)
+    assert [(r.kind, r.about) for r in plan.reasons] == [(Refusal.DANGER, "D34")]
+    assert "230 V" in plan.reasons[0].words
+    assert not plan.steps
+    foreign = {n.model for n in plan.nearest if {r.at_voltage_v for r in models[n.model].ratings} == {120}}
+    assert not foreign
+
+
 def test_a_relay_for_a_dimmer_is_for_tonight(demo: House, models: dict[str, Model]) -> None:
     plan = planned(demo, "D15", Unit("plimmet-osier-one@1"), models=models)
     assert plan.outcome is Outcome.LOSSES

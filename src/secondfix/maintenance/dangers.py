@@ -4,11 +4,13 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
+from secondfix.assumptions import Assumptions
 from secondfix.catalogue import Output
 from secondfix.findings import Finding, Outcome, Severity
 from secondfix.house import House, Schedule
 from secondfix.maintenance.comparing import REFUSED, Change, load_words
 from secondfix.maintenance.replacing import Fit, Site
+from secondfix.selection import printed_for
 from secondfix.terms import PROTOCOLS, PURPOSES, AllOff
 
 
@@ -65,6 +67,17 @@ def before_building(site: Site, fits: tuple[Fit, ...]) -> Iterator[Reason]:
             says = "A shutter output holds the two directions of a motor apart; no other output does."
             remedy = "Take a shutter output for a motor with two directions, and for nothing else."
             yield Reason(Refusal.MOTOR, fit.device, says, remedy, _CP)
+
+
+def of_voltage(site: Site, fits: tuple[Fit, ...], assumptions: Assumptions) -> Iterator[Reason]:
+    """Models none of whose ratings is printed for the mains voltage of the house."""
+    mains = site.house.mains_voltage_v
+    for fit in fits:
+        if mains and not printed_for(fit.model, mains_voltage_v=mains, assumptions=assumptions):
+            printed = ", ".join(f"{v} V" for v in sorted({r.at_voltage_v for r in fit.model.ratings}))
+            says = f"The ratings of {fit.model.title} are printed at {printed}; the house has {mains} V."
+            remedy = "Take a model whose ratings are printed for the mains voltage of the house."
+            yield Reason(Refusal.DANGER, fit.device, says, remedy, "the model's data sheet")
 
 
 def of_scenes(changes: Sequence[Change]) -> Iterator[Reason]:

@@ -16,6 +16,7 @@ from secondfix.maintenance.dangers import (
     before_building,
     of_scenes,
     of_supply,
+    of_voltage,
     of_wiring,
     settings_made,
 )
@@ -77,7 +78,7 @@ def tried(ground: Ground, units: tuple[Unit, ...], *, whole: bool) -> Tried:
     fits = fits_of(site, units, whole=whole)
     excluded = not keeps_node(site, fits)
     standing = standing_entries(site, fits, excluded=excluded, node=None if excluded else ground.node)
-    reasons = [*before_building(site, fits)]
+    reasons = [*before_building(site, fits), *of_voltage(site, fits, ground.assumptions)]
     if reasons:
         return _refused(fits, standing, reasons)
     built = as_built(site.house, supposed(site, standing), models=site.models)

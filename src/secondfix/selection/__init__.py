@@ -3,7 +3,7 @@
 from secondfix.selection.as_json import choice_as_json
 from secondfix.selection.choice import Doubt, Fit, Help, PlaceChoice, Refusal, Spot, WantedGang
 from secondfix.selection.selecting import select
-from secondfix.selection.suits import RULES
+from secondfix.selection.suits import RULES, printed_for
 
 __all__ = [
     "RULES",
@@ -15,5 +15,6 @@ __all__ = [
     "Spot",
     "WantedGang",
     "choice_as_json",
+    "printed_for",
     "select",
 ]

@@ -7,6 +7,7 @@ decides and is not known, the answer is *cannot tell*.
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
+from secondfix.assumptions import Assumptions
 from secondfix.catalogue import Form, Model, NeutralNeed, Output
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails
 from secondfix.house import Duty, settled
@@ -15,6 +16,7 @@ from secondfix.selection.ground import Ground
 from secondfix.terms import PROTOCOLS, Purpose
 
 _CP = "common practice, no source"
+_CARRIES = "rating_carries_down_to_pct"
 FORM = Rule("select.form", "Can a device of this form stand here?", _CP)
 MOUNTS = Rule("select.mounts", "Does it take as many mounts as are there?", _CP)
 GANGS = Rule("select.gangs", "Has it a gang for each that is wanted?", _CP)
@@ -23,6 +25,7 @@ VOLTAGE = Rule(
     "select.voltage",
     "Is any of its ratings printed for the mains voltage of the house?",
     f"the data sheet; {_CP}: one sheet serves 230 V and 240 V, none serves 120 V and 230 V",
+    (_CARRIES,),
 )
 OUTPUT = Rule(
     "select.output", "Is its output made for what the gang feeds?", "IEC 60669-2-1 scope (read); " + _CP
@@ -119,10 +122,19 @@ def _voltage(asked: Asked) -> Iterator[Finding]:
         says = "Whether its ratings are for the mains voltage of the house is not known."
         yield cannot_tell(VOLTAGE, Severity.DANGER, asked.spot.place, says, looks=[look], value=value)
         return
-    least_pct = asked.ground.assumptions["rating_carries_down_to_pct"].low
+    least_pct = asked.ground.assumptions[_CARRIES].low
     if not any(least_pct * v <= 100 * mains <= MOST_OF_PRINTED_PCT * v for v in printed):
         says = f"Its ratings are printed at {value}; the house has {mains} V."
         yield _no(VOLTAGE, asked, says, value, f"{mains} V")
+
+
+def printed_for(model: Model, *, mains_voltage_v: int, assumptions: Assumptions) -> bool:
+    """Whether any rating is printed for such a mains voltage; True for a model that prints none."""
+    least_pct = assumptions["rating_carries_down_to_pct"].low
+    printed = {r.at_voltage_v for r in model.ratings}
+    return not printed or any(
+        least_pct * v <= 100 * mains_voltage_v <= MOST_OF_PRINTED_PCT * v for v in printed
+    )
 
 
 def _extension(asked: Asked) -> Iterator[Finding]:
