@@ -1,6 +1,7 @@
 """The verb ``swap``."""
 
 import re
+from pathlib import Path
 from typing import Annotated
 
 import typer
@@ -17,9 +18,19 @@ from secondfix.actions.swap import (
 from secondfix.cli.expecting import EntriesFile, Revision, Writer, write_expected
 from secondfix.cli.journals import JournalOption, opened_journal, with_lines
 from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, refuse, verb_app
+from secondfix.cli.paper_options import (
+    DrawnBy,
+    Issue,
+    PaperDate,
+    PaperSize,
+    setting_of,
+    unprintable,
+    write_file,
+)
 from secondfix.cli.swap_text import plan_text, rebuilt_text, suspects_text
-from secondfix.house import Fault
-from secondfix.maintenance import Kept, Unit
+from secondfix.house import Fault, House
+from secondfix.maintenance import Kept, SwapPlan, Unit
+from secondfix.papers import Setting, swap_pdf
 
 app = verb_app()
 _WITH = re.compile(
@@ -63,6 +74,13 @@ def run(
     entries: EntriesFile = None,
     revision: Revision = "A",
     writer: Writer = "office",
+    pdf: Annotated[
+        Path | None, typer.Option("--pdf", metavar="FILE", help="Also write the swap's worksheet as a PDF.")
+    ] = None,
+    paper: PaperSize = None,
+    issue: Issue = "draft",
+    drawn_by: DrawnBy = "",
+    on: PaperDate = None,
     as_json: AsJson = False,
 ) -> None:
     """Replace a failed device so that every button does again what it did; nothing is written by it.
@@ -110,8 +128,19 @@ def run(
         write_expected(
             entries, swapped.plan.entries, journal, house=house.id, revision=revision, writer=writer
         )
+    if pdf is not None:
+        setting = setting_of(paper, issue=issue, drawn_by=drawn_by, on=on)
+        write_file(pdf, printed(swapped.built.house, swapped.plan, setting))
     print_json(swapped_as_json(swapped)) if as_json else print(plan_text(house, swapped.plan))  # noqa: T201 - as above
     leave(with_lines(exit_code(swapped.plan), lines))
+
+
+def printed(house: House, plan: SwapPlan, setting: Setting) -> bytes:
+    """The worksheet of a swap, or exit 2 with every text that cannot be printed."""
+    made = swap_pdf(house, plan, setting=setting)
+    if isinstance(made, list):
+        unprintable(made)
+    return made
 
 
 def _units(words: list[str]) -> list[Unit]:

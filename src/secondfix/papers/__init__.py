@@ -10,6 +10,7 @@ from secondfix.papers.findings_paper import findings_pdf
 from secondfix.papers.pack import Key, key_ring_pdf, pack_pdf
 from secondfix.papers.palette import DAY, NIGHT, Palette
 from secondfix.papers.setting import Setting, SheetSize, TitleBlock
+from secondfix.papers.swap import swap_pdf
 from secondfix.papers.worksheets_paper import worksheets_pdf
 
 __all__ = [
@@ -26,5 +27,6 @@ __all__ = [
     "key_ring_pdf",
     "pack_pdf",
     "plan_svg",
+    "swap_pdf",
     "worksheets_pdf",
 ]

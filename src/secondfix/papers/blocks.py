@@ -28,14 +28,21 @@ def column(head: str, *, fr: float = 0, mm: float = 0, align: str = "left") -> B
 
 
 def table(
-    columns: Sequence[Block], rows: Iterable[Sequence[Cell]], *, row_mm: float = 0, dense: bool = False
+    columns: Sequence[Block],
+    rows: Iterable[Sequence[Cell]],
+    *,
+    row_mm: float = 0,
+    dense: bool = False,
+    large: bool = False,
 ) -> Block:
     """A table whose head stands again on each page.
 
-    ``row_mm``: least height of a row that is written in; ``dense``: small, its rows close.
+    ``row_mm``: least height of a row that is written in; ``dense``: small, its rows close; ``large``: as
+    large as steps that are read at arm's length.
     """
     body = [list(r) for r in rows]
-    return {"kind": "table", "columns": list(columns), "rows": body, "row_mm": row_mm, "dense": dense}
+    size = {"dense": dense, "large": large}
+    return {"kind": "table", "columns": list(columns), "rows": body, "row_mm": row_mm, **size}
 
 
 def strong(words: str) -> Cell:
