@@ -42,6 +42,12 @@ def judged(tree: Path, folder: Path, files: dict[str, str]) -> str:
     return ended.stdout
 
 
+def test_the_door_of_the_store_and_the_step_before_it_are_open(tree: Path, tmp_path: Path) -> None:
+    lines = "import secondfix.store.door\nimport secondfix.store.start"
+    files = {"store/door.py": "", "store/start.py": "", "cli/serve.py": lines}
+    assert "0 broken" in judged(tree, tmp_path, files)
+
+
 def test_each_standing_package_has_its_door(tree: Path) -> None:
     read = contracts(tree)
     for name in set(standing(tree)) - {"actions"}:  # a row of doors: one module a verb
@@ -73,8 +79,20 @@ def test_a_tree_that_keeps_to_the_layers_is_kept(tree: Path, tmp_path: Path) -> 
             "secondfix.radio.path -> secondfix.house.walls",
         ),
         ({"scenes/ledger.py": "import socket"}, "secondfix.scenes.ledger -> socket"),
+        (
+            {"store/houses.py": "", "cli/serve.py": "from secondfix.store import houses"},
+            "secondfix.cli.serve -> secondfix.store.houses",
+        ),
     ],
-    ids=["upward", "sideways", "inside a function", "a package nobody named", "past the door", "to the net"],
+    ids=[
+        "upward",
+        "sideways",
+        "inside a function",
+        "a package nobody named",
+        "past the door",
+        "to the net",
+        "past the store's door",
+    ],
 )
 def test_a_broken_rule_is_found(tree: Path, tmp_path: Path, files: dict[str, str], told: str) -> None:
     assert told in judged(tree, tmp_path, files)

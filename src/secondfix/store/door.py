@@ -1,0 +1,90 @@
+"""The door of the store. `secondfix.store.start.begin` comes first: it starts Django and lays the tables.
+
+Faults of people's data are answered (Refused, Conflicting, Known, IdTaken); our own and missing rights are
+raised (UnknownError: 404, NotAllowedError: 403). Who acts is an argument, ``by``: the account of the request.
+"""
+
+from secondfix.store.accounts import accounts, change_account, create_account, require_writer, set_password
+from secondfix.store.answers import (
+    BackedUp,
+    Conflicting,
+    Cover,
+    EditRow,
+    HouseRow,
+    IdTaken,
+    Issued,
+    IssueRow,
+    Known,
+    NoRingKeyError,
+    NotAllowedError,
+    Opened,
+    Posted,
+    Refused,
+    Saved,
+    Shown,
+    Status,
+    UnknownError,
+)
+from secondfix.store.covers import cover, erase_cover, write_cover
+from secondfix.store.entries import journal, journal_bytes, post_entries
+from secondfix.store.history import edit_answer, edit_bytes, edit_changes, edits, go_back
+from secondfix.store.houses import begin_house, bring_back, houses, open_house, put_away, set_stage
+from secondfix.store.issuing import issue, issued, issues
+from secondfix.store.models import Account, Right, Stage
+from secondfix.store.ring import keep_code, references, show_code, shown
+from secondfix.store.saving import save, settle
+
+__all__ = [
+    "Account",
+    "BackedUp",
+    "Conflicting",
+    "Cover",
+    "EditRow",
+    "HouseRow",
+    "IdTaken",
+    "IssueRow",
+    "Issued",
+    "Known",
+    "NoRingKeyError",
+    "NotAllowedError",
+    "Opened",
+    "Posted",
+    "Refused",
+    "Right",
+    "Saved",
+    "Shown",
+    "Stage",
+    "Status",
+    "UnknownError",
+    "accounts",
+    "begin_house",
+    "bring_back",
+    "change_account",
+    "cover",
+    "create_account",
+    "edit_answer",
+    "edit_bytes",
+    "edit_changes",
+    "edits",
+    "erase_cover",
+    "go_back",
+    "houses",
+    "issue",
+    "issued",
+    "issues",
+    "journal",
+    "journal_bytes",
+    "keep_code",
+    "open_house",
+    "post_entries",
+    "put_away",
+    "references",
+    "require_writer",
+    "save",
+    "set_password",
+    "set_stage",
+    "settle",
+    "show_code",
+    "shown",
+    "write_cover",
+]
