@@ -2,5 +2,16 @@
 
 from secondfix.assumptions.assumption import Assumption, Assumptions, Override, over_range
 from secondfix.assumptions.defaults import DEFAULTS, default_assumptions
+from secondfix.assumptions.electrical import POWER_FACTORS
+from secondfix.assumptions.radio import OF_LINKS
 
-__all__ = ["DEFAULTS", "Assumption", "Assumptions", "Override", "default_assumptions", "over_range"]
+__all__ = [
+    "DEFAULTS",
+    "OF_LINKS",
+    "POWER_FACTORS",
+    "Assumption",
+    "Assumptions",
+    "Override",
+    "default_assumptions",
+    "over_range",
+]

@@ -7,10 +7,11 @@ every lamp or motor of the kind that a survey could meet.
 from secondfix.assumptions.assumption import Assumption
 
 _CP = "common practice, no source"
+_POWER_FACTOR = "power_factor_"
 
 
 def _power_factor(kind: str, of: str, *, value: int, low: int, high: int, source: str = _CP) -> Assumption:
-    name = f"power_factor_{kind}_permille"
+    name = f"{_POWER_FACTOR}{kind}_permille"
     means = f"power factor of {of} where none is printed"
     return Assumption(name, value, low, high, "‰", means, source, least=100, most=1000)
 
@@ -125,6 +126,7 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "how far above its instantaneous trip a breaker bears a pulse of microseconds",
         "that it bears more: BEAMA guide 2021 (secondary); range engineering judgement, not sourced",
         least=100,
+        most=10_000,
     ),
     Assumption(
         "iron_transformer_least_pct",
@@ -146,6 +148,7 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "least load of an electronic transformer where none is printed",
         _CP,
         least=0,
+        most=500_000,
     ),
     Assumption(
         "dimmer_one_neighbour_pct",
@@ -178,5 +181,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "voltage left across LED lamps above which they glow or flash while switched off",
         _CP,
         least=0,
+        most=300,
     ),
 )
+
+POWER_FACTORS: tuple[str, ...] = tuple(a.name for a in ASSUMPTIONS if a.name.startswith(_POWER_FACTOR))

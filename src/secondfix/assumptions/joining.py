@@ -13,6 +13,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "dB",
         "margin, after spread, that a link to a parent must keep at the moment of joining",
         f"{_CP}; firm setting",
+        least=0,
+        most=60,
     ),
     Assumption(
         "storey_change_m",
@@ -22,6 +24,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "m",
         "walking that one storey up or down costs, stairs and the way to them",
         _CP,
+        least=0,
+        most=1_000,
     ),
     Assumption(
         "room_change_m",
@@ -31,5 +35,7 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "m",
         "walking between two rooms of one storey where a position is not known",
         _CP,
+        least=0,
+        most=1_000,
     ),
 )

@@ -13,6 +13,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "dB",
         "spread (standard deviation) of the true loss of a link about the predicted one",
         "ITU-R P.1238 residential, older form (from memory); measured indoors 3.9 to 10.6 dB (computed)",
+        least=1,
+        most=30,
     ),
     Assumption(
         "radio_fading_db",
@@ -22,6 +24,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "dB",
         "fading within a few centimetres that a link on one channel must bear",
         "measured indoors on 16 channels: 7.4 to 9.1 dB for 90 %, 10.3 to 11.9 dB for 95 % (computed)",
+        least=0,
+        most=40,
     ),
     Assumption(
         "radio_likely_pct",
@@ -31,6 +35,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "%",
         "chance of the weakest link from which a route is called likely",
         _JUDGED,
+        least=1,
+        most=99,
     ),
     Assumption(
         "radio_unlikely_pct",
@@ -40,6 +46,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "%",
         "chance of the weakest link below which a route is called unlikely",
         _JUDGED,
+        least=1,
+        most=99,
     ),
     Assumption(
         "radio_longest_link_m",
@@ -49,6 +57,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "m",
         "a longer link is not planned on, whatever lies between",
         _JUDGED,
+        least=1,
+        most=1_000,
     ),
     Assumption(
         "radio_plastic_box_db",
@@ -58,6 +68,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "dB",
         "loss of a device in a plastic wall box behind a plate that is not metal",
         _JUDGED,
+        least=0,
+        most=60,
     ),
     Assumption(
         "radio_metal_box_db",
@@ -67,6 +79,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "dB",
         "loss of a device in a metal wall box behind a plate that is not metal",
         _JUDGED,
+        least=0,
+        most=60,
     ),
     Assumption(
         "radio_luminaire_db",
@@ -76,6 +90,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "dB",
         "loss of a device at or in a luminaire",
         _JUDGED,
+        least=0,
+        most=60,
     ),
     Assumption(
         "radio_wall_thickness_mm",
@@ -85,6 +101,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "mm",
         "thickness of a wall whose thickness is not known: the answer must hold up to the high end",
         _JUDGED,
+        least=10,
+        most=2_000,
     ),
     Assumption(
         "radio_floor_thickness_mm",
@@ -94,6 +112,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "mm",
         "thickness of a floor whose layers are not known: the answer must hold up to the high end",
         _JUDGED,
+        least=10,
+        most=2_000,
     ),
     Assumption(
         "radio_wall_most_db",
@@ -103,6 +123,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "dB",
         "most that one wall or floor takes, for a wave also goes round it",
         _JUDGED,
+        least=0,
+        most=120,
     ),
     Assumption(
         "radio_leaf_most_db",
@@ -112,6 +134,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "dB",
         "most that one door or window takes: a steel leaf, a coated pane",
         "from memory",
+        least=0,
+        most=120,
     ),
     Assumption(
         "radio_transmit_power_dbm",
@@ -121,6 +145,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "dBm",
         "transmit power of a device whose sheet does not state it",
         "low end IEEE 802.15.4-2006 (from memory); else engineering judgement, not sourced",
+        least=-30,
+        most=30,
     ),
     Assumption(
         "radio_sensitivity_dbm",
@@ -130,5 +156,9 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "dBm",
         "sensitivity of a receiver whose sheet does not state it",
         "high end IEEE 802.15.4-2006 6.1.7 (secondary); else engineering judgement, not sourced",
+        least=-130,
+        most=-40,
     ),
 )
+
+OF_LINKS: tuple[str, ...] = tuple(a.name for a in ASSUMPTIONS)

@@ -14,6 +14,7 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "a scene whose commands take longer than this, one by one, is called slow",
         f"{_CP}; firm setting",
         least=0,
+        most=600_000,
     ),
     Assumption(
         "scene_controller_ms",
@@ -24,6 +25,7 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "what a controller spends between the end of one command and the next",
         _CP,
         least=0,
+        most=60_000,
     ),
     Assumption(
         "scene_device_ms",
@@ -34,6 +36,7 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "what a device spends before it answers a frame or passes it on",
         _CP,
         least=0,
+        most=60_000,
     ),
     Assumption(
         "scene_links",
@@ -44,5 +47,6 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         "links from the controller to a device for which no route is known",
         _CP,
         least=1,
+        most=10,
     ),
 )

@@ -2,7 +2,9 @@
 
 from collections.abc import Iterator
 
+from secondfix.assumptions import OF_LINKS
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails
+from secondfix.house import network_look
 from secondfix.scenes.asked import Asked
 from secondfix.scenes.timing import Group, NetworkTime, SceneTime
 from secondfix.scenes.wording import span_words
@@ -13,7 +15,7 @@ RULE = Rule(
     "Would a command to a group spare people a slow scene?",
     "frames: IEEE 802.15.4-2006 (secondary), ITU-T G.9959 (secondary), octets from memory; "
     "what is slow: common practice, no source",
-    ("scene_slow_ms", "scene_controller_ms", "scene_device_ms", "scene_links"),
+    ("scene_slow_ms", "scene_controller_ms", "scene_device_ms", "scene_links", *OF_LINKS),
 )
 RULES = (RULE,)
 
@@ -84,7 +86,7 @@ def _loose(asked: Asked, time: SceneTime) -> list[Finding]:
             Severity.ADVICE,
             time.scene_id,
             f"How long the scene takes is not known. {time.why}",
-            looks=[Look(device, "network", f"decide the network of {device}") for device in time.loose],
+            looks=[network_look(device) for device in time.loose],
             limit=f"{_limit(asked)[1] / 1000:g} s",
             also=time.loose,
         )
