@@ -107,7 +107,7 @@ def test_a_chain_too_long_is_advice_for_its_limit_is_second_hand() -> None:
 
 def test_a_device_on_no_network_cannot_be_told() -> None:
     found = one(faults(two(network=None)), "no_parent")
-    assert [k.field for k in found.looks] == ["devices.D2.network"]
+    assert [(k.place, k.field) for k in found.looks] == [("D2", "network")]
 
 
 def test_a_line_of_an_unknown_circuit_cannot_be_told_and_could_be_a_danger() -> None:

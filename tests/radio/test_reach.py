@@ -137,7 +137,7 @@ def test_devices_of_another_network_carry_nothing() -> None:
         (lambda h: h["rooms"]["R1"].pop("storey"), ("R1", "storey")),
         (lambda h: h["networks"]["N1"].pop("controller_place"), ("N1", "controller_place")),
         (lambda h: h["places"]["P0"].pop("position"), ("P0", "position")),
-        (lambda h: h["devices"]["D1"].pop("network"), ("B1", "network")),
+        (lambda h: h["devices"]["D1"].pop("network"), ("D1", "network")),
         (lambda h: h["walls"].clear(), ("S0", "walls")),
         (lambda h: h["boxes"]["B1"].pop("plate"), ("B1", "plate")),
         (lambda h: h["boxes"]["B1"].update(plate=seen("metal")), ("B1", "radio")),

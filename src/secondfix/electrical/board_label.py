@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from secondfix.catalogue import Supply
 from secondfix.electrical.case import Case
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import Duty, Row, settled
+from secondfix.house import Duty, Row, line_look, settled
 
 RULE = Rule(
     "board_label",
@@ -23,14 +23,8 @@ def answers(case: Case) -> Iterator[Finding]:
             yield _answer(case, row, line)
         elif row.device is not None and row.gang.duty not in _SPARE and not _on_battery(row):
             says = f"Which circuit feeds gang {row.id} is not known, so no label can be held against it."
-            looks = [line_look(row)]
+            looks = [line_look(row.box_id, row.gang_no)]
             yield cannot_tell(RULE, Severity.DANGER, row.id, says, looks=looks, also=_also(row))
-
-
-def line_look(row: Row) -> Look:
-    """The look for the circuit of a gang's line."""
-    words = f"measure which circuit feeds gang {row.id}: switch circuits off one at a time"
-    return Look(row.box_id, f"gangs.{row.gang_no}.line", words)
 
 
 def _on_battery(row: Row) -> bool:

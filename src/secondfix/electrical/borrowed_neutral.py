@@ -2,11 +2,10 @@
 
 from collections.abc import Iterator
 
-from secondfix.electrical.board_label import line_look
-from secondfix.electrical.case import Case, load_words
+from secondfix.electrical.case import Case
 from secondfix.electrical.supply import share_a_neutral
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import Load, Row, settled
+from secondfix.house import Load, Row, dead_first, line_look, load_words, settled
 
 RULE = Rule(
     "borrowed_neutral",
@@ -45,9 +44,9 @@ def _value(neutral: str | None, line: str | None) -> str:
 
 
 def _unknown(row: Row, load: str, neutral: str | None, line: str | None) -> Finding:
-    looks = [] if line else [line_look(row)]
+    looks = [] if line else [line_look(row.box_id, row.gang_no)]
     if neutral is None:
-        words = f"measure which circuit the neutral of {load} belongs to"
+        words = dead_first(f"trace which circuit the neutral of {load} belongs to")
         looks.append(Look(row.load_id or "", "neutral", words))
     says = f"Whether {load} returns through the circuit that feeds it is not known."
     also = [i for i in (row.load_id, row.device_id) if i]

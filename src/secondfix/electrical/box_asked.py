@@ -9,7 +9,7 @@ from secondfix.electrical.case import Case
 from secondfix.electrical.printed import sheet_look
 from secondfix.electrical.supply import nec
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import settled
+from secondfix.house import model_look, settled, volume_look
 
 RULE = Rule(
     "box_asked",
@@ -45,7 +45,7 @@ def _answer(case: Case, box_id: str, asked_mm3: dict[str, int | None]) -> Findin
     if volume is None or (silent and holds(volume, needed)):
         looks = [_silent_look(case, device_id) for device_id in silent]
         if volume is None:
-            looks.append(Look(box_id, "volume_mm3", f"read or measure the volume of box {box_id}"))
+            looks.append(volume_look(box_id))
         says = f"Whether box {box_id} is as large as its devices ask is not known."
         return cannot_tell(RULE, Severity.FAULT, box_id, says, looks=looks, limit=limit, also=device_ids)
     value = f"box of {in3(volume / MM3_OF_IN3)}"
@@ -66,5 +66,5 @@ def _answer(case: Case, box_id: str, asked_mm3: dict[str, int | None]) -> Findin
 def _silent_look(case: Case, device_id: str) -> Look:
     model = case.schedule.model_of(device_id)
     if model is None:
-        return Look(device_id, "model", f"decide the model of {device_id}")
+        return model_look(device_id)
     return sheet_look(model, "box_volume_per_yoke_mm3", "the volume of box that it asks for")

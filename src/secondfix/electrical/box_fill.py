@@ -9,7 +9,7 @@ from secondfix.catalogue import Model, Supply
 from secondfix.electrical.case import Case, mounts_of
 from secondfix.electrical.supply import nec
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import Box, Duty, settled
+from secondfix.house import Box, Duty, dead_first, model_look, settled, volume_look
 
 RULE = Rule(
     "box_fill",
@@ -80,9 +80,9 @@ def _answer(case: Case, box_id: str, box: Box) -> Finding:
     if volume is not None and high is not None and holds(volume, high):
         return passes(RULE, box_id, value=value, limit=limit, also=also)
     undecided = [d for d in also if case.schedule.model_of(d) is None]
-    looks += [Look(d, "model", f"decide the model of {d}") for d in undecided]
+    looks += [model_look(d) for d in undecided]
     if volume is None:
-        looks.append(Look(box_id, "volume_mm3", f"read or measure the volume of box {box_id}"))
+        looks.append(volume_look(box_id))
     says = f"Whether box {box_id} is large enough for what it holds is not known."
     return cannot_tell(
         RULE,
@@ -112,7 +112,9 @@ def _bounds(case: Case, box_id: str, box: Box) -> tuple[Fraction, Fraction | Non
         "clamps": (clamps, "see whether there are cable clamps inside"),
         "fittings": (fittings, "count the kinds of stud or hickey inside"),
     }
-    looks = [Look(box_id, key, f"{w}, in box {box_id}") for key, (v, w) in missing.items() if v is None]
+    looks = [
+        Look(box_id, key, dead_first(f"{w}, in box {box_id}")) for key, (v, w) in missing.items() if v is None
+    ]
     # A size with a count of nothing is one that only tails inside have: it may end at a device.
     sizes = sorted({*(conductors or {}), *(loops or {})}, key=_OF_SIZE.__getitem__)
     whole = bool(sizes) and conductors is not None and loops is not None
@@ -124,7 +126,7 @@ def _bounds(case: Case, box_id: str, box: Box) -> tuple[Fraction, Fraction | Non
         high_at += [size] if size else sizes[-1:]
         if size is None and len(sizes) != 1:
             words = f"see the largest conductor that ends at the device of mount {number}, box {box_id}"
-            looks.append(Look(box_id, f"mounts.{number}.largest_awg", words))
+            looks.append(Look(box_id, f"mounts.{number}.largest_awg", dead_first(words)))
     low = Fill(conductors or {}, loops or {}, grounds or {}, clamps=bool(clamps), fittings=fittings or 0)
     low = replace(low, mounts=tuple(low_at))
     uncounted = any(v is None for v, _ in missing.values()) or (not sizes and bool(looks))

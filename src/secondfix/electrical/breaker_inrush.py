@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from secondfix.electrical.case import Case, Contact
+from secondfix.electrical.demand import count_look
 from secondfix.electrical.figures import amperes
 from secondfix.electrical.supply import circuit_of
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
@@ -78,10 +79,10 @@ def _answer(case: Case, contact: Contact, one_ma: int, breaker: _Breaker) -> Fin
         )
     looks = []
     if count is None:
-        looks.append(Look(contact.load_id, "count", f"count what hangs on the wire of {contact.load_words}"))
+        looks.append(count_look(contact.load_id, contact.load_words))
     else:
         words = f"find in the breaker's pulse curve how many of {contact.load_words} {called} bears"
-        looks.append(Look(breaker.circuit_id, "breaker_a", words))
+        looks.append(Look(breaker.circuit_id, "pulse_curve", words))
     says = f"Whether the breaker bears {contact.load_words} at switching on is not known."
     return cannot_tell(
         RULE, Severity.ADVICE, contact.place, says, looks=looks, value=value, limit=limit, also=also

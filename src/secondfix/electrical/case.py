@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from secondfix.assumptions import Assumptions
 from secondfix.catalogue import Model, Output, Supply
 from secondfix.electrical.demand import Current, current_of
-from secondfix.house import Box, Device, House, Load, Row, Schedule
+from secondfix.house import Box, Device, House, Load, Row, Schedule, load_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,11 +93,3 @@ def _contacts(schedule: Schedule) -> Iterator[Contact]:
                 load = schedule.house.loads[channel.load_id]
                 words = load_words(schedule.house, channel.load_id)
                 yield Contact(place, device_id, device, model, channel.load_id, load, words, channel.row)
-
-
-def load_words(house: House, load_id: str) -> str:
-    """Room, load and id: what a load is called in a sentence."""
-    load = house.loads[load_id]
-    room = house.rooms[load.room].name
-    repeated = load.name.casefold().startswith(room.casefold())
-    return f"{load.name if repeated else f'{room} {load.name}'} ({load_id})"

@@ -10,7 +10,7 @@ from secondfix.electrical.figures import amperes_between
 from secondfix.electrical.printed import VOLTAGE_LOOK
 from secondfix.electrical.supply import RULES_LOOK, loads_by_circuit
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import Duty, Load, Row, settled
+from secondfix.house import Duty, Load, Row, Schedule, circuit_look, duty_look, line_look, load_words, settled
 from secondfix.terms import WiringRules
 
 RULE = Rule(
@@ -36,6 +36,37 @@ class _Sum:
 
 
 def answers(case: Case) -> Iterator[Finding]:
+@dataclass(frozen=True, slots=True)
+class CircuitSum:
+    """What is known to hang on one circuit, as the rule counts it; ``high_ma`` None where nothing bounds it.
+
+    ``value`` and ``limit`` are the words of the finding.
+    """
+
+    load_ids: tuple[str, ...]
+    low_ma: Fraction
+    high_ma: Fraction | None
+    value: str
+    limit: str
+    assumptions: tuple[str, ...]
+
+
+def circuit_sums(schedule: Schedule, assumptions: Assumptions) -> dict[str, CircuitSum]:
+    """The sum of every circuit of the house by its id; empty where the mains voltage is not known."""
+    case = case_of(schedule, assumptions)
+    by_circuit = loads_by_circuit(case)
+    astray = _astray(case, by_circuit.get(None, []))
+    if case.house.mains_voltage_v is None:
+        return {}
+    out = {}
+    for circuit_id in case.house.circuits:
+        load_ids = by_circuit.get(circuit_id, [])
+        may_hang = (*astray.get(circuit_id, ()), *astray.get(None, ()))
+        book = _book(case, load_ids, case.house.mains_voltage_v)
+        out[circuit_id] = _sum_of(case, circuit_id, load_ids, book, open_end=bool(may_hang))
+    return out
+
+
     """One answer per circuit that feeds a load of the book, where there is something to say.
 
     Where nobody has stated what else hangs on the circuit the sum is a lower bound: it can only fail.
@@ -57,11 +88,9 @@ def _answer(case: Case, circuit_id: str, load_ids: list[str], astray: tuple[Look
             yield cannot_tell(RULE, Severity.FAULT, circuit_id, says, looks=[VOLTAGE_LOOK], also=load_ids)
         return
     book = _book(case, load_ids, voltage)
-    low = book.low_ma + (other or 0)
-    open_end = other is None or bool(astray) or book.high_ma is None
-    high = None if open_end else (book.high_ma or 0) + Fraction(other or 0)
-    value, names = amperes_between(low, high), book.assumptions
-    limit = f"breaker of {breaker} A" if breaker else "its breaker, not known"
+    total = _sum_of(case, circuit_id, load_ids, book, open_end=bool(astray))
+    low, high, value, limit = total.low_ma, total.high_ma, total.value, total.limit
+    names = total.assumptions
     if breaker is not None and low > 1000 * breaker:
         yield fails(
             RULE,
@@ -97,6 +126,17 @@ def _answer(case: Case, circuit_id: str, load_ids: list[str], astray: tuple[Look
 
 
 def _book(case: Case, load_ids: list[str], voltage: int) -> _Sum:
+def _sum_of(case: Case, circuit_id: str, load_ids: list[str], book: _Sum, *, open_end: bool) -> CircuitSum:
+    """The loads of the book and what else is stated; without an upper end where something may be missing."""
+    circuit = case.house.circuits[circuit_id]
+    breaker, other = settled(circuit.breaker_a), settled(circuit.other_load_ma)
+    low = book.low_ma + (other or 0)
+    no_end = open_end or other is None or book.high_ma is None
+    high = None if no_end else (book.high_ma or 0) + Fraction(other or 0)
+    limit = f"breaker of {breaker} A" if breaker else "its breaker, not known"
+    return CircuitSum(tuple(load_ids), low, high, amperes_between(low, high), limit, book.assumptions)
+
+
     total = _Sum()
     looks: list[Look] = []
     narrower: list[Look] = []
@@ -138,13 +178,12 @@ def _astray(case: Case, load_ids: list[str]) -> dict[str | None, tuple[Look, ...
     """Looks for loads and unexplained gangs of each circuit; under None those that may hang on any."""
     looks: dict[str | None, list[Look]] = {}
     for load_id in load_ids:
-        words = f"find out which circuit feeds {load_words(case.house, load_id)}"
         by = case.schedule.fed_by[load_id]
         row = by if isinstance(by, Row) else by.row
         if row is not None:
-            look = Look(row.box_id, f"gangs.{row.gang_no}.line", words)
+            look = line_look(row.box_id, row.gang_no)
         else:
-            look = Look(case.house.devices[by.device_id or ""].place or "", "circuit", words)
+            look = circuit_look(case.house.devices[by.device_id or ""].place or "")
         looks.setdefault(None, []).append(look)
     for row in case.schedule.rows.values():
         if row.gang.duty is Duty.NOT_KNOWN:

@@ -12,6 +12,7 @@ from fractions import Fraction
 from secondfix.assumptions import Assumptions
 from secondfix.findings import Look
 from secondfix.house import Load, settled
+from secondfix.terms import Kind
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,9 +43,9 @@ def power_of(load_id: str, load: Load, called: str) -> Power:
     one, count = settled(load.power_mw), settled(load.count)
     looks = []
     if one is None:
-        looks.append(Look(load_id, "power_mw", f"read the power of one lamp or motor of {called}"))
+        looks.append(power_look(load_id, load, called))
     if count is None:
-        looks.append(Look(load_id, "count", f"count what hangs on the wire of {called}"))
+        looks.append(count_look(load_id, called))
     low = (one or 0) * (count or 1)
     return Power(low, None if looks else low, tuple(looks))
 
@@ -61,9 +62,21 @@ def current_of(
         looks = (*looks, kind_look(load_id, called))
     bounded = power.high_mw is not None and low_pf is not None
     high = Fraction(power.low_mw * 1000, mains_voltage_v * low_pf) if bounded and low_pf else None
-    ask = f"read or measure the power factor of {called}"
+    ask = f"read the power factor of {called}, or have it measured by a licensed person"
     narrower = (Look(load_id, "power_factor_permille", ask),) if names and low_pf != high_pf else ()
     return Current(low, high, looks, narrower, names)
+
+
+def power_look(load_id: str, load: Load, called: str) -> Look:
+    """The look for the power of one: behind a transformer, of the lamps on one transformer."""
+    behind = settled(load.kind) in (Kind.IRON_TRANSFORMER, Kind.ELECTRONIC_TRANSFORMER)
+    one = "the lamps on one transformer" if behind else "one lamp or motor"
+    return Look(load_id, "power_mw", f"read the power of {one} of {called}")
+
+
+def count_look(load_id: str, called: str) -> Look:
+    """The look for how many hang on one wire."""
+    return Look(load_id, "count", f"count what hangs on the wire of {called}")
 
 
 def kind_look(load_id: str, called: str) -> Look:

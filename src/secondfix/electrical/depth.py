@@ -9,7 +9,7 @@ from secondfix.electrical.case import Case, mounts_of
 from secondfix.electrical.figures import between
 from secondfix.electrical.printed import sheet_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import Box, settled
+from secondfix.house import Box, dead_first, model_look, settled
 
 RULE = Rule(
     "depth",
@@ -63,7 +63,7 @@ def _need(case: Case, box_id: str, mount: str) -> _Need | None:
             looks.append(
                 sheet_look(model, "depth_behind_plate_mm", "its depth behind the plate")
                 if model
-                else Look(device_id, "model", f"decide the model of {device_id}")
+                else model_look(device_id)
             )
         low, high = low + (stated or 1), high + (stated or 0)
         words.append(f"{device_id} {between(stated, stated, 'mm') if stated else 'not known'}")
@@ -126,10 +126,11 @@ def _words(set_back: int | None) -> str:
 def _looks(box_id: str, box: Box, needs: list[_Need]) -> list[Look]:
     looks = list(dict.fromkeys(look for n in needs for look in n.looks))
     if settled(box.depth_mm) is None:
-        looks.append(Look(box_id, "depth_mm", f"measure how deep box {box_id} is inside"))
+        looks.append(Look(box_id, "depth_mm", dead_first(f"measure how deep box {box_id} is inside")))
     if settled(box.set_back_mm) is None:
-        looks.append(Look(box_id, "set_back_mm", f"measure how far the finish stands proud of box {box_id}"))
+        words = dead_first(f"measure how far the finish stands proud of box {box_id}")
+        looks.append(Look(box_id, "set_back_mm", words))
     if not looks:
-        words = f"offer the device up to box {box_id} with the cables folded and measure what is left"
-        looks.append(Look(box_id, "depth_mm", words))
+        fold = f"offer the device up to box {box_id} with the cables folded and measure what is left"
+        looks.append(Look(box_id, "depth_mm", dead_first(fold)))
     return looks

@@ -4,8 +4,8 @@ from collections.abc import Iterator
 
 from secondfix.catalogue import Output
 from secondfix.electrical.case import Case, Contact
-from secondfix.electrical.permanent_supply import purpose_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
+from secondfix.house import purpose_look
 from secondfix.terms import PURPOSES, Purpose
 
 RULE = Rule(
@@ -41,7 +41,7 @@ def _answer(case: Case, contact: Contact) -> Finding:
             remedy="Let a relay switch the socket, or feed it unswitched; dim lamps that are wired in.",
             also=also,
         )
-    looks = [purpose_look(contact)] if purpose is None else []
+    looks = [purpose_look(contact.load_id, contact.load_words)] if purpose is None else []
     if place is None:
         words = f"see whether {contact.load_words} hangs at a light point or is plugged into a socket"
         looks.append(Look(contact.load_id, "place", words))

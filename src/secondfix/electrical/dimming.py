@@ -7,7 +7,7 @@ from secondfix.electrical.case import Case, Contact
 from secondfix.electrical.demand import kind_look
 from secondfix.electrical.printed import sheet_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import settled
+from secondfix.house import dimmable_look, settled
 from secondfix.terms import KIND_LABELS, RATING_OF_KIND, Kind, RatingKind
 
 RULE = Rule(
@@ -52,7 +52,7 @@ def _answer(contact: Contact) -> Finding:
         return _passes(contact, kind) if listed else _fails(contact, kind, "is not made to be dimmed")
     dimmable = settled(contact.load.dimmable)
     if dimmable is None:
-        look = Look(contact.load_id, "dimmable", f"read whether {contact.load_words} may be dimmed")
+        look = dimmable_look(contact.load_id, contact.load_words)
         return _cannot(contact, f"Whether {contact.load_words} may be dimmed is not known.", [look])
     return _passes(contact, kind) if dimmable else _fails(contact, kind, "is not made to be dimmed")
 

@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 
 from secondfix.electrical.case import Case
-from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, passes
-from secondfix.house import Duty, Row
+from secondfix.findings import Finding, Rule, Severity, cannot_tell, passes
+from secondfix.house import Duty, duty_look
 
 RULE = Rule("duty", "Is it known what the gang does?", "common practice, no source")
 _DUTY_WORDS: dict[Duty, str] = {
@@ -25,9 +25,3 @@ def answers(case: Case) -> Iterator[Finding]:
             continue
         says = f"What gang {row.id} does is not known; its conductors may be live from anywhere."
         yield cannot_tell(RULE, Severity.DANGER, row.id, says, looks=[duty_look(row)], also=also)
-
-
-def duty_look(row: Row) -> Look:
-    """The look for the duty of a gang."""
-    words = f"find out what gang {row.id} does: isolate, prove dead, trace its cores"
-    return Look(row.box_id, f"gangs.{row.gang_no}.duty", words)

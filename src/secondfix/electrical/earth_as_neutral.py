@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 
 from secondfix.electrical.case import Case
-from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import EARTH, settled
+from secondfix.findings import Finding, Rule, Severity, cannot_tell, fails, passes
+from secondfix.house import EARTH, neutral_look, settled
 
 RULE = Rule(
     "earth_as_neutral",
@@ -28,12 +28,6 @@ def answers(case: Case) -> Iterator[Finding]:
             looks = [neutral_look(box_id, number) for number in unseen]
             says = f"What stands as neutral in box {box_id} has not been seen."
             yield cannot_tell(RULE, Severity.DANGER, box_id, says, looks=looks, also=also)
-
-
-def neutral_look(box_id: str, mount: str) -> Look:
-    """The look for the neutral at one mount."""
-    words = f"look in box {box_id} whether a neutral reaches mount {mount}, and of which circuit"
-    return Look(box_id, f"mounts.{mount}.neutral", words)
 
 
 def _danger(box_id: str, earthed: list[str], also: tuple[str, ...]) -> Finding:

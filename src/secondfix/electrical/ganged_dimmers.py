@@ -9,7 +9,7 @@ from secondfix.electrical.demand import kind_look
 from secondfix.electrical.figures import amperes, amperes_between
 from secondfix.electrical.printed import VOLTAGE_LOOK, holds_at, rating_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import settled
+from secondfix.house import model_look, settled
 from secondfix.terms import RATING_OF_KIND
 
 RULE = Rule(
@@ -59,6 +59,7 @@ def _answer(case: Case, contact: Contact, surely: int, open_ids: tuple[str, ...]
     voltage = case.house.mains_voltage_v
     names = tuple(_WITH[n - 1] for n in range(max(surely, 1), surely + len(open_ids) + 1))
     if rating is None or voltage is None:
+    if voltage is not None:
         return _cannot(contact, blocked, ("not known", "what is left of its rating"), names)
     current = case.current(contact.load_id, mains_voltage_v=voltage)
     most = _share(case.assumptions, surely)[1] * rating.current_ma
@@ -83,7 +84,7 @@ def _answer(case: Case, contact: Contact, surely: int, open_ids: tuple[str, ...]
     if current.high_ma is not None and 100 * current.high_ma <= least:
         also = (contact.device_id, contact.load_id)
         return passes(RULE, contact.place, value=value, limit=limit, also=also, assumptions=names)
-    looks = [*current.looks, *(Look(d, "model", f"decide the model of {d}") for d in open_ids)]
+    looks = [*current.looks, *(model_look(d) for d in open_ids)]
     looks = looks or [*current.narrower, _fins_look(contact)]
     return _cannot(contact, looks, (value, limit), names)
 

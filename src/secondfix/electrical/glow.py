@@ -115,7 +115,10 @@ def _with_bypass(case: Case, contact: Contact, bypass_nf: int) -> Finding:
             also=also,
             assumptions=(_GLOW,),
         )
-    words = f"watch {contact.load_words} in the dark while it is off, and measure the voltage across it"
+    words = (
+        f"watch {contact.load_words} in the dark while it is off; the voltage across it is for a "
+        "licensed person to measure"
+    )
     return cannot_tell(
         RULE,
         Severity.ADVICE,

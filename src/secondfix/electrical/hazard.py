@@ -4,10 +4,9 @@ from collections.abc import Iterator
 
 from secondfix.catalogue import Output, Stated
 from secondfix.electrical.case import Case, Contact
-from secondfix.electrical.permanent_supply import purpose_look
 from secondfix.electrical.printed import sheet_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import settled
+from secondfix.house import purpose_look, settled, thermostat_look
 from secondfix.terms import PURPOSES, Purpose, RatingKind
 
 RULE = Rule(
@@ -35,7 +34,7 @@ def _answer(contact: Contact) -> Finding:
     purpose = contact.load.purpose
     if purpose is None:
         says = f"What {contact.load_words} is for is not known: perhaps something never to run unattended."
-        return _cannot(contact, says, [purpose_look(contact)], "a known purpose")
+        return _cannot(contact, says, [purpose_look(contact.load_id, contact.load_words)], "a known purpose")
     if purpose is Purpose.SAUNA:
         says = "is a sauna heater: a plain contact takes away the readying by hand before each remote start"
         return _fails(
@@ -67,7 +66,7 @@ def _timed(contact: Contact, purpose: Purpose) -> Finding:
         return _fails(contact, Severity.DANGER, says, limit, remedy)
     looks: list[Look] = []
     if thermostat is None:
-        looks.append(Look(contact.load_id, "own_thermostat", f"see whether {at} has its own thermostat"))
+        looks.append(thermostat_look(contact.load_id, contact.load_words))
     if model.rating_for(RatingKind.RESISTIVE) is None:
         looks.append(sheet_look(model, "ratings.resistive", "its rating for resistive loads"))
     if looks:

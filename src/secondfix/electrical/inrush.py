@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from secondfix.catalogue import Peak
 from secondfix.electrical.case import Case, Contact
-from secondfix.electrical.demand import kind_look
+from secondfix.electrical.demand import count_look, kind_look
 from secondfix.electrical.figures import amperes
 from secondfix.electrical.printed import sheet_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
@@ -61,7 +61,7 @@ def _known(contact: Contact, one_ma: int, peak: Peak | None) -> Finding:
         )
     looks = []
     if count is None:
-        looks.append(Look(contact.load_id, "count", f"count what hangs on the wire of {contact.load_words}"))
+        looks.append(count_look(contact.load_id, contact.load_words))
     if width is None or width > peak.width_us:
         words = f"read how long the peak of {contact.load_words} lasts; {peak.width_us} µs is held"
         looks.append(Look(contact.load_id, "inrush_width_us", words))

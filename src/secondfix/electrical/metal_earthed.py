@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from secondfix.electrical.case import Case
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import Box, settled
+from secondfix.house import Box, dead_first, plate_look, settled, shell_look
 from secondfix.terms import PlateMaterial, ShellMaterial
 
 RULE = Rule(
@@ -52,14 +52,12 @@ def _answer(box_id: str, box: Box, metal: str, unseen: list[str]) -> Finding:
         )
     looks = []
     if not metal:
-        looks += [
-            Look(box_id, part, f"see what the {_WORDS[part]} of box {box_id} is made of") for part in unseen
-        ]
+        looks += [_LOOKS[part](box_id) for part in unseen]
     if earthed is None:
         words = f"see whether the metal of box {box_id} is joined to the protective conductor"
-        looks.append(Look(box_id, "earthed", words))
+        looks.append(Look(box_id, "earthed", dead_first(words)))
     says = f"Whether box {box_id} has metal that is not earthed is not known."
     return cannot_tell(RULE, Severity.DANGER, box_id, says, looks=looks, value=value, limit=_LIMIT)
 
 
-_WORDS = {"shell": "body", "plate": "plate"}
+_LOOKS = {"shell": shell_look, "plate": plate_look}

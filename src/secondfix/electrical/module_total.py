@@ -5,11 +5,10 @@ from fractions import Fraction
 
 from secondfix.catalogue import Model
 from secondfix.electrical.case import Case
-from secondfix.electrical.duty import duty_look
 from secondfix.electrical.figures import amperes, amperes_between
 from secondfix.electrical.printed import VOLTAGE_LOOK, holds_at, sheet_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import Channel, Duty
+from secondfix.house import Channel, Duty, duty_look
 
 RULE = Rule(
     "module_total",

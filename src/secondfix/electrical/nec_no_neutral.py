@@ -3,13 +3,11 @@
 from collections.abc import Iterator
 
 from secondfix.catalogue import NeutralNeed, Supply
-from secondfix.electrical.board_label import line_look
 from secondfix.electrical.case import Case
-from secondfix.electrical.earth_as_neutral import neutral_look
 from secondfix.electrical.printed import sheet_look
 from secondfix.electrical.supply import nec
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import ABSENT, EARTH, Row, settled
+from secondfix.house import ABSENT, EARTH, Row, line_look, model_look, neutral_look, settled
 
 RULE = Rule(
     "nec_no_neutral",
@@ -33,7 +31,7 @@ def answers(case: Case) -> Iterator[Finding]:
         if without and line is not None:
             surely[line].append(row.device_id or "")
         elif without is not False:
-            perhaps.setdefault(line, []).append(look or line_look(row))
+            perhaps.setdefault(line, []).append(look or line_look(row.box_id, row.gang_no))
     for circuit_id, ids in surely.items():
         open_ones = [*perhaps.get(circuit_id, ()), *perhaps.get(None, ())]
         yield _circuit(case, circuit_id, ids, open_ones)
@@ -54,7 +52,7 @@ def _without_neutral(row: Row) -> tuple[bool | None, Look | None]:
     model, neutral = row.model, settled(row.mount.neutral)
     if model is None:
         device_id = row.device_id or ""
-        return None, Look(device_id, "model", f"decide the model of {device_id}")
+        return None, model_look(device_id)
     if model.neutral is NeutralNeed.NEEDED:
         return False, None
     if model.neutral is NeutralNeed.NOT_NEEDED:

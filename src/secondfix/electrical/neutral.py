@@ -4,10 +4,9 @@ from collections.abc import Iterator
 
 from secondfix.catalogue import Model, NeutralNeed, Supply
 from secondfix.electrical.case import Case, mounts_of
-from secondfix.electrical.earth_as_neutral import neutral_look
 from secondfix.electrical.printed import sheet_look
 from secondfix.findings import Finding, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import ABSENT, EARTH, Box, Device, settled
+from secondfix.house import ABSENT, EARTH, Box, Device, neutral_look, settled
 
 RULE = Rule(
     "neutral",

@@ -3,12 +3,10 @@
 from collections.abc import Iterator
 
 from secondfix.catalogue import NeutralNeed, Supply
-from secondfix.electrical.board_label import line_look
 from secondfix.electrical.case import Case
-from secondfix.electrical.earth_as_neutral import neutral_look
 from secondfix.electrical.supply import share_a_neutral
 from secondfix.findings import Finding, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import ABSENT, EARTH, Duty, Row, settled
+from secondfix.house import ABSENT, EARTH, Duty, Row, line_look, neutral_look, settled
 
 RULE = Rule(
     "neutral_circuit",
@@ -42,7 +40,7 @@ def _answer(case: Case, row: Row, neutral: str | None, line: str | None) -> Find
     value = f"neutral of {neutral or 'not known'}, line of {line or 'not known'}"
     if neutral is None or line is None:
         looks = [neutral_look(row.box_id, row.gang.mount)] if neutral is None else []
-        looks += [line_look(row)] if line is None else []
+        looks += [line_look(row.box_id, row.gang_no)] if line is None else []
         says = f"Whether line and neutral at gang {row.id} belong to one circuit is not known."
         return cannot_tell(
             RULE, Severity.DANGER, row.id, says, looks=looks, value=value, limit=_LIMIT, also=also

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from secondfix.electrical.case import Case
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import Mount, settled
+from secondfix.house import Mount, dead_first, settled
 
 RULE = Rule(
     "neutral_through",
@@ -62,4 +62,4 @@ def _answer(case: Case, box_id: str, here: dict[str, Mount]) -> Finding:
 
 def _look(box_id: str, number: str) -> Look:
     words = f"see in box {box_id} whether the neutral at mount {number} goes on by a joint of its own"
-    return Look(box_id, f"mounts.{number}.neutral_through", words)
+    return Look(box_id, f"mounts.{number}.neutral_through", dead_first(words))

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from secondfix.electrical.case import Case, Contact
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import settled
+from secondfix.house import purpose_look, settled
 from secondfix.terms import PURPOSES, Purpose
 
 RULE = Rule(
@@ -53,7 +53,7 @@ def _danger(contact: Contact) -> Finding:
 def _ask(contact: Contact, purpose: Purpose | None, needs: bool | None) -> Finding:
     looks = []
     if purpose is None:
-        looks.append(purpose_look(contact))
+        looks.append(purpose_look(contact.load_id, contact.load_words))
     if needs is None:
         words = f"see whether {contact.load_words} runs on, or needs its supply at all times"
         looks.append(Look(contact.load_id, "permanent_supply", words))
@@ -67,8 +67,3 @@ def _ask(contact: Contact, purpose: Purpose | None, needs: bool | None) -> Findi
         limit="supply at all times where it is needed",
         also=_also(contact),
     )
-
-
-def purpose_look(contact: Contact) -> Look:
-    """The question what a load is for."""
-    return Look(contact.load_id, "purpose", f"ask what {contact.load_words} is for")

@@ -3,9 +3,10 @@
 from collections.abc import Iterator
 
 from secondfix.electrical.case import Case, Contact
-from secondfix.electrical.permanent_supply import KEPT, VITAL, purpose_look
+from secondfix.electrical.permanent_supply import KEPT, VITAL
 from secondfix.electrical.returning import state_look, states_of, words_of
 from secondfix.findings import Finding, Rule, Severity, cannot_tell, fails, passes
+from secondfix.house import purpose_look
 from secondfix.terms import POWER_LOSS_LABELS, PURPOSES, PowerLossState, Purpose
 
 RULE = Rule(
@@ -35,7 +36,7 @@ def answers(case: Case) -> Iterator[Finding]:
             says = (
                 f"What {contact.load_words} is for is not known: perhaps something never to start by itself."
             )
-            looks = [purpose_look(contact)]
+            looks = [purpose_look(contact.load_id, contact.load_words)]
             yield cannot_tell(
                 RULE, Severity.DANGER, contact.place, says, looks=looks, value=words_of(states_of(contact))
             )

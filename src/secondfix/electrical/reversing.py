@@ -7,7 +7,7 @@ from secondfix.electrical.case import Case, Contact
 from secondfix.electrical.demand import kind_look
 from secondfix.electrical.printed import sheet_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import settled
+from secondfix.house import model_look, settled
 from secondfix.terms import Kind, Purpose
 
 RULE = Rule(
@@ -85,7 +85,7 @@ def _number(case: Case, contact: Contact) -> int:
 def _drive_look(case: Case, load_id: str, words: str) -> Look:
     by = case.schedule.fed_by.get(load_id)
     device_id = by.device_id if by is not None else None
-    return Look(device_id, "model", words) if device_id else Look(load_id, "other_direction", words)
+    return model_look(device_id) if device_id else Look(load_id, "other_direction", words)
 
 
 def _danger(contact: Contact, how: str, also: list[str]) -> Finding:

@@ -4,19 +4,20 @@ from collections.abc import Iterator
 
 from secondfix.catalogue import Output
 from secondfix.electrical.case import Case, Contact
+from secondfix.electrical.demand import power_look
 from secondfix.electrical.figures import watts
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import settled
 from secondfix.terms import Kind
 
+_SHARE = "iron_transformer_least_pct"
+_LEAST = "electronic_transformer_least_mw"
 RULE = Rule(
     "transformer",
     "Is the transformer loaded enough, and not too much?",
     "common practice, no source: an iron core on a dimmer 80 % of its volt-amperes, an electronic one its "
     "printed least load",
 )
-_SHARE = "iron_transformer_least_pct"
-_LEAST = "electronic_transformer_least_mw"
 
 
 def answers(case: Case) -> Iterator[Finding]:
@@ -40,8 +41,7 @@ def _answer(case: Case, contact: Contact) -> Finding:
         return _fails(contact, "is too little for its transformer", value, limit, names)
     looks = []
     if power is None:
-        words = f"read the power of the lamps on one transformer of {contact.load_words}"
-        looks.append(Look(contact.load_id, "power_mw", words))
+        looks.append(power_look(contact.load_id, load, contact.load_words))
     if rated is None:
         words = f"read the volt-amperes on one transformer of {contact.load_words}"
         looks.append(Look(contact.load_id, "transformer_va", words))

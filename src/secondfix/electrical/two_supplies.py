@@ -4,11 +4,10 @@ from collections.abc import Iterator
 from itertools import combinations
 
 from secondfix.electrical.case import Case
-from secondfix.electrical.earth_as_neutral import neutral_look
 from secondfix.electrical.printed import VOLTAGE_LOOK
 from secondfix.electrical.supply import RULES_LOOK
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import ABSENT, EARTH, Box, settled
+from secondfix.house import ABSENT, EARTH, Box, line_look, neutral_look, settled
 from secondfix.terms import WiringRules
 
 RULE = Rule(
@@ -89,15 +88,11 @@ def _between(case: Case, box_id: str, box: Box, circuits: list[str]) -> tuple[in
         if voltage is not None and rules:
             return _apart_v(voltage), []
         return None, [*looks, VOLTAGE_LOOK] if voltage is None else looks
-    ask = "find out at the board which phase feeds"
+    ask = "read at the board, its cover on, which phase feeds"
     unknown = [Look(c, "phase", f"{ask} {c}") for c in circuits if not phase[c]]
-    unknown += [_line_look(box_id, n) for n, gang in box.gangs.items() if settled(gang.line) is None]
+    unknown += [line_look(box_id, n) for n, gang in box.gangs.items() if settled(gang.line) is None]
     unknown += [neutral_look(box_id, n) for n, mount in box.mounts.items() if settled(mount.neutral) is None]
     return None, unknown
-
-
-def _line_look(box_id: str, gang_no: str) -> Look:
-    return Look(box_id, f"gangs.{gang_no}.line", f"measure which circuit feeds gang {box_id}.{gang_no}")
 
 
 def _apart_v(voltage: int) -> int:

@@ -83,18 +83,16 @@ def storey_look(room_id: str) -> Look:
     return Look(room_id, "storey", f"note on which storey room {room_id} lies")
 
 
-def purpose_look(house: House, load_id: str) -> Look:
-    """The question what a load is for."""
-    return Look(load_id, "purpose", f"ask what {load_words(house, load_id)} is for")
+def purpose_look(load_id: str, called: str) -> Look:
+    """The question what a load is for; ``called`` is its ``load_words``."""
+    return Look(load_id, "purpose", f"ask what {called} is for")
 
 
-def thermostat_look(house: House, load_id: str) -> Look:
-    """The look whether a heater has a thermostat of its own."""
-    words = f"see whether {load_words(house, load_id)} has a thermostat of its own"
-    return Look(load_id, "own_thermostat", words)
+def thermostat_look(load_id: str, called: str) -> Look:
+    """The look whether a heater has a thermostat of its own; ``called`` is its ``load_words``."""
+    return Look(load_id, "own_thermostat", f"see whether {called} has a thermostat of its own")
 
 
-def dimmable_look(house: House, load_id: str) -> Look:
-    """The look whether a load may be dimmed."""
-    words = f"read on the lamps of {load_words(house, load_id)} whether they may be dimmed"
-    return Look(load_id, "dimmable", words)
+def dimmable_look(load_id: str, called: str) -> Look:
+    """The look whether a load may be dimmed; ``called`` is its ``load_words``."""
+    return Look(load_id, "dimmable", f"read on {called} whether it may be dimmed")

@@ -5,12 +5,22 @@ from collections.abc import Iterator
 from secondfix.assumptions import Assumptions
 from secondfix.catalogue import CodeKind, Removal, Stated
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import Schedule
+from secondfix.house import (
+    Schedule,
+    circuit_look,
+    line_look,
+    model_look,
+    network_look,
+    neutral_look,
+    position_look,
+)
 from secondfix.joining.circuits import feed_of, is_wired, natural
 from secondfix.joining.fronts import joined_on_bench
 from secondfix.joining.links import Links
 from secondfix.joining.parents import Mesh, Standing, bits, mesh
 from secondfix.joining.sheets import CODE_WORDS
+from secondfix.radio import MOST_HOPS, link_look
+from secondfix.terms import Protocol
 
 _CP = "common practice, no source"
 
@@ -61,7 +71,7 @@ def _parents(schedule: Schedule, webbed: Mesh, assumptions: Assumptions) -> Iter
         if not schedule.on_radio(device_id):
             continue
         if not schedule.house.devices[device_id].network:
-            look = Look(place, f"devices.{device_id}.network", f"which network {device_id} is to join")
+            look = network_look(device_id)
             says = f"{device_id} is on no network yet, so nobody can say who its parent is."
             yield cannot_tell(
                 NO_PARENT, Severity.FAULT, place, says, looks=[look], limit=limit, also=[device_id]
@@ -76,14 +86,11 @@ def _parents(schedule: Schedule, webbed: Mesh, assumptions: Assumptions) -> Iter
 
 def _perhaps(schedule: Schedule, device_id: str, place: str, limit: str) -> Finding:
     position = (schedule.house.boxes.get(place) or schedule.house.places[place]).position
-    looks = [Look(place, "position", "where this place is on the plan, and its height")]
+    looks = [position_look(place)]
     if position is not None:
-        words = (
-            f"the links of {place} to the controller and to repeaters near, measured with the plate fitted"
-        )
-        looks = [Look(place, "radio", words)]
+        looks = [link_look(place)]
     if schedule.house.devices[device_id].model is None:
-        looks.append(Look(place, f"devices.{device_id}.model", f"which model {device_id} is"))
+        looks.append(model_look(device_id))
     return cannot_tell(
         NO_PARENT,
         Severity.FAULT,
@@ -104,7 +111,7 @@ def _none(webbed: Mesh, n: int, place: str, limit: str, *, too_deep: bool) -> Fi
             place,
             f"{device_id} is too many links from its controller.",
             value="a chain of good links, too long",
-            limit="5 links for Z-Wave, 15 for Zigbee",
+            limit=f"{MOST_HOPS[Protocol.ZWAVE]} links for Z-Wave, {MOST_HOPS[Protocol.ZIGBEE]} for Zigbee",
             remedy="move the controller, or place a repeater that shortens the chain",
             also=[device_id],
         )
@@ -137,25 +144,23 @@ def _circuits(schedule: Schedule) -> Iterator[Finding]:
             Severity.DANGER,
             place,
             "Not every circuit at this place is known, so it cannot be told what to isolate.",
-            looks=[Look(place, field, _trace(field)) for field in feed.open_ends],
+            looks=[_trace(place, field) for field in feed.open_ends],
             value=", ".join(feed.circuits) or "not known",
             remedy="trace it and prove it at the board; until then treat it as live",
         )
 
 
-def _trace(field: str) -> str:
+def _trace(place: str, field: str) -> Look:
     _, _, rest = field.partition(".")
     number = rest.split(".")[0]
     if field.startswith("gangs."):
-        return f"which circuit the line of gang {number} belongs to"
-    if field.startswith("mounts."):
-        return f"whether a neutral reaches mount {number}, and of which circuit"
-    return "which circuit feeds this place"
+        return line_look(place, number)
+    return neutral_look(place, number) if field.startswith("mounts.") else circuit_look(place)
 
 
 def _no_model(rule: Rule, schedule: Schedule, device_id: str) -> Finding:
     place = schedule.place_of_device(device_id)
-    look = Look(place, f"devices.{device_id}.model", f"which model {device_id} is")
+    look = model_look(device_id)
     says = f"The model of {device_id} is not known."
     return cannot_tell(rule, Severity.ADVICE, place, says, looks=[look], also=[device_id])
 

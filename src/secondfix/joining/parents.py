@@ -12,15 +12,7 @@ from secondfix.catalogue import Stated
 from secondfix.house import Schedule, settled
 from secondfix.joining.circuits import on_mains
 from secondfix.joining.links import CONTROLLER, Links
-from secondfix.terms import Protocol
-
-# Links from the controller to the farthest device. Z-Wave: 4 repeaters on the way (ITU-T G.9959 routes,
-# secondary and from memory). Zigbee: 15 deep (R22 3.5.1, secondary). Thread: no limit of this kind.
-MOST_LINKS: dict[Protocol, int | None] = {
-    Protocol.ZWAVE: 5,
-    Protocol.ZIGBEE: 15,
-    Protocol.MATTER_THREAD: None,
-}
+from secondfix.radio import MOST_HOPS
 
 
 class Standing(StrEnum):
@@ -250,7 +242,7 @@ def _within(schedule: Schedule, ids: Sequence[str]) -> tuple[int, ...]:
     limits = []
     for device_id in ids:
         net_id = schedule.house.devices[device_id].network
-        limits.append(MOST_LINKS[schedule.house.networks[net_id].protocol] if net_id else None)
+        limits.append(MOST_HOPS[schedule.house.networks[net_id].protocol] if net_id else None)
     deepest = max((limit for limit in limits if limit is not None), default=0)
     return tuple(_mask([limit is None or depth <= limit for limit in limits]) for depth in range(deepest + 2))
 

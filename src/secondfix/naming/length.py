@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import Schedule
+from secondfix.findings import Finding, Rule, Severity, cannot_tell, fails, passes
+from secondfix.house import Schedule, model_look
 from secondfix.naming.entries import Entry, protocol_of
 from secondfix.naming.folding import composed, folded
 from secondfix.naming.limits import LEAST_BYTES, Holds, attributes, holds_of
@@ -60,7 +60,7 @@ def check(called: Called) -> Iterator[Finding]:
 
 
 def _open(stored: _Stored, length: int) -> Finding:
-    looks = [Look(d, "model", f"decide the model of {d}") for d in stored.open_devices]
+    looks = [model_look(d) for d in stored.open_devices]
     return cannot_tell(
         RULE,
         Severity.ADVICE,

@@ -2,7 +2,8 @@
 
 from collections.abc import Iterator
 
-from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
+from secondfix.findings import Finding, Rule, Severity, cannot_tell, fails, passes
+from secondfix.house import duty_look, model_look
 from secondfix.naming.folding import folded
 from secondfix.naming.named import Called, Named
 
@@ -44,9 +45,9 @@ def _clash(group: list[Named]) -> Finding:
 def _perhaps(called: Called, group: list[Named]) -> Finding:
     unknown = [t for t in group if not t.settled]
     looks = tuple(
-        Look(t.place, "model", f"decide the model of {t.place}: does it show a whole-device entry?")
+        model_look(t.place)
         if t.place in called.schedule.house.devices
-        else Look(t.place, "duty", "open the box and find what this gang is for")
+        else duty_look(called.schedule.rows[t.place])
         for t in unknown
     )
     return cannot_tell(

@@ -2,7 +2,8 @@
 
 from collections.abc import Iterator
 
-from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
+from secondfix.findings import Finding, Rule, Severity, cannot_tell, fails, passes
+from secondfix.house import duty_look, model_look
 from secondfix.naming.entries import Entry, EntryKind
 from secondfix.naming.folding import folded
 from secondfix.naming.named import Called
@@ -40,10 +41,10 @@ def _one(called: Called, whole: Entry, entries: tuple[Entry, ...]) -> Finding:
             also=also,
         )
     if alike:
-        look = Look(whole.device_id, "model", "decide the model: does it show a whole-device entry?")
+        look = model_look(whole.device_id)
         return cannot_tell(RULE, Severity.FAULT, whole.device_id, says, looks=[look], limit=_LIMIT, also=also)
     if unexplained:
-        looks = [Look(e.place, "duty", "open the box and find what this gang is for") for e in unexplained]
+        looks = [duty_look(called.schedule.rows[e.place]) for e in unexplained]
         says = f"The whole-device entry '{whole.name}' may read like a gang that nobody has explained."
         return cannot_tell(RULE, Severity.FAULT, whole.device_id, says, looks=looks, limit=_LIMIT, also=also)
     return passes(RULE, whole.device_id, value=whole.name, limit=_LIMIT, also=also)

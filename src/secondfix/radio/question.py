@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from secondfix.assumptions import Assumptions
 from secondfix.findings import Finding, Look, Severity, cannot_tell, fails, passes
-from secondfix.house import House, Schedule
+from secondfix.house import House, Schedule, network_look
 from secondfix.radio.answers import DeviceReach, Reach, Word, scale_of
 from secondfix.radio.links import Links
 from secondfix.radio.losses import band_mhz
@@ -13,6 +13,7 @@ from secondfix.radio.network import Air, Mesh, devices_of, mesh_of
 from secondfix.radio.paths import Paths, find_paths
 from secondfix.radio.rules import ONE_REPEATER, REACH, THREAD_ROUTERS
 from secondfix.radio.sites import position_needs
+from secondfix.radio.stations import link_look
 from secondfix.terms import LayerMaterial, Protocol
 
 MOST_THREAD_ROUTERS = 32  # from memory
@@ -41,8 +42,7 @@ def reach(rows: Schedule, assumptions: Assumptions, *, paths: Paths | None = Non
             answers |= {d.id: d for d in devices_of(rows, mesh)}
     for key, device in house.devices.items():
         if device.network is None and rows.on_radio(key):
-            place = rows.place_of_device(key)
-            answers[key] = _lost(rows, key, (Look(place, "network", f"which network {key} shall join"),))
+            answers[key] = _lost(rows, key, (network_look(key),))
     devices = tuple(answers[key] for key in house.devices if key in answers)
     findings = [_finding(rows, d, air.scale.spread_db[1]) for d in devices]
     for network_id, mesh in meshes.items():
@@ -90,7 +90,7 @@ def _finding(rows: Schedule, device: DeviceReach, spread_db: float) -> Finding:
             value=told,
             limit="likely",
             remedy="a mains-powered device that repeats between the two, or the controller nearer; "
-            "then measure the link with the plate fitted",
+            "then measure the link with the plate or cover fitted",
             also=[device.id],
         )
     if device.word is Word.NOT_KNOWN:
@@ -104,13 +104,12 @@ def _finding(rows: Schedule, device: DeviceReach, spread_db: float) -> Finding:
             limit="likely",
             also=[device.id],
         )
-    measured = Look(device.place, "radio", f"the link of {device.place} measured with the plate fitted")
     return cannot_tell(
         REACH,
         Severity.FAULT,
         device.place,
         f"Radio may or may not carry {name} to its controller.",
-        looks=(measured,),
+        looks=(link_look(device.place),),
         value=told,
         limit="likely",
         also=[device.id],

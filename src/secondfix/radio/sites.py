@@ -7,7 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from secondfix.findings import Look
-from secondfix.house import House
+from secondfix.house import House, position_look, storey_look
 
 Ints = NDArray[np.int64]
 
@@ -49,9 +49,9 @@ def position_needs(house: House, place: str) -> tuple[Look, ...]:
     spot = house.boxes.get(place) or house.places[place]
     needs = []
     if spot.position is None:
-        needs.append(Look(place, "position", f"where {place} is on the plan, and its height"))
+        needs.append(position_look(place))
     if house.rooms[spot.room].storey is None:
-        needs.append(Look(spot.room, "storey", f"on which storey room {spot.room} is"))
+        needs.append(storey_look(spot.room))
     return tuple(needs)
 
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from secondfix.assumptions import Assumptions
 from secondfix.catalogue import Form, Stated, Supply
 from secondfix.findings import Look
-from secondfix.house import Box, Place, Schedule, settled
+from secondfix.house import Box, Place, Schedule, model_look, plate_look, settled, shell_look
 from secondfix.radio.surfaces import NOT_DRAWN_DB
 from secondfix.terms import Finish, PlateMaterial, ShellMaterial
 
@@ -70,7 +70,7 @@ def station(rows: Schedule, device_id: str, assumptions: Assumptions) -> Station
     if model and place in rows.house.places and model.form in {Form.CEILING_MODULE, Form.BOARD_MODULE}:
         loss, looks = _built_in(model.form, place, assumptions)
     repeats = _repeats(rows, device_id)
-    unknown = [] if model else [Look(place, "model", f"which model {device_id} is")]
+    unknown = [] if model else [model_look(device_id)]
     if repeats is Stated.NOT_STATED:
         name = model.title if model else device_id
         unknown.append(Look(place, REPEATS, f"whether {name} repeats for others"))
@@ -85,6 +85,11 @@ def station(rows: Schedule, device_id: str, assumptions: Assumptions) -> Station
         plugged=model.form is Form.PLUG_IN if model else spot is not None and spot.kind == "socket",
         looks=(*looks, *unknown),
     )
+
+
+def link_look(place: str) -> Look:
+    """The measurement that settles a link which no survey of walls and boxes decides."""
+    return Look(place, "radio", f"measure the link of {place} with its plate or cover fitted")
 
 
 def _repeats(rows: Schedule, device_id: str) -> Stated:
@@ -126,8 +131,9 @@ def _built_in(form: Form, place: str, assumptions: Assumptions) -> tuple[Three, 
         low, value, high = assumptions.span("radio_luminaire_db")
         return (float(low), float(value), float(high)), ()
     plastic, metal = assumptions.span("radio_plastic_box_db"), assumptions.span("radio_metal_box_db")
-    look = Look(place, "radio", f"the link of {place} measured with the board's cover on")
-    return (float(min(plastic[0], metal[0])), float(metal[1]), float(max(plastic[2], metal[2]))), (look,)
+    return (float(min(plastic[0], metal[0])), float(metal[1]), float(max(plastic[2], metal[2]))), (
+        link_look(place),
+    )
 
 
 def _spot_loss(spot: Place, assumptions: Assumptions) -> Three:
@@ -158,10 +164,10 @@ def _box_loss(box: Box, assumptions: Assumptions, *, closed: bool) -> Three:
 
 def _box_looks(place: str, box: Box) -> Iterator[Look]:
     if settled(box.shell) is None:
-        yield Look(place, "shell", f"whether box {place} is plastic or metal")
+        yield shell_look(place)
     if settled(box.plate) is None:
-        yield Look(place, "plate", f"whether the plate of {place} is metal")
+        yield plate_look(place)
     if settled(box.finish) is None:
         yield Look(place, "finish", f"what the wall around {place} is finished with, foil above all")
     if settled(box.plate) is PlateMaterial.METAL or settled(box.finish) is Finish.FOIL_PAPER:
-        yield Look(place, "radio", f"the link of {place} measured with the plate fitted")
+        yield link_look(place)

@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 
 from secondfix.catalogue import Output
-from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails
-from secondfix.house import settled
+from secondfix.findings import Finding, Rule, Severity, cannot_tell, fails
+from secondfix.house import dimmable_look, load_words, model_look, settled
 from secondfix.scenes.asked import Asked
 from secondfix.scenes.crossing import Crossing
 from secondfix.terms import Kind
@@ -71,9 +71,9 @@ def _not_dimmable(asked: Asked, crossing: Crossing) -> Finding:
 
 def _open(asked: Asked, crossing: Crossing, *, model_known: bool, dimmable_known: bool) -> Finding:
     device = crossing.device_id or ""
-    looks = [] if model_known else [Look(device, "model", f"decide the model of {device}")]
+    looks = [] if model_known else [model_look(device)]
     if not dimmable_known:
-        looks.append(Look(crossing.load_id, "dimmable", "read on the lamps whether they can be dimmed"))
+        looks.append(dimmable_look(crossing.load_id, load_words(asked.schedule.house, crossing.load_id)))
     return cannot_tell(
         RULE,
         Severity.FAULT,

@@ -4,7 +4,18 @@ from collections.abc import Iterable, Iterator
 
 from secondfix.catalogue import Stated
 from secondfix.findings import Look
-from secondfix.house import Channel, Row, Schedule, settled
+from secondfix.house import (
+    Channel,
+    Row,
+    Schedule,
+    duty_look,
+    load_words,
+    model_look,
+    purpose_look,
+    settled,
+    storey_look,
+    thermostat_look,
+)
 from secondfix.scenes.crossing import Reason
 from secondfix.scenes.feeding import model_that_feeds
 from secondfix.scenes.reaching import Reach
@@ -18,10 +29,10 @@ def unknown_looks(
     looks: list[Look] = []
     for unknown in unknowns:
         if unknown is Unknown.PURPOSE:
-            looks.append(Look(load_id, "purpose", "ask what this load is for"))
+            looks.append(purpose_look(load_id, load_words(schedule.house, load_id)))
         elif unknown is Unknown.STOREY:
             room = schedule.house.loads[load_id].room
-            looks.append(Look(room, "storey", "note on which storey this room lies"))
+            looks.append(storey_look(room))
         elif unknown is Unknown.FITNESS:
             looks += _fitness(schedule, load_id)
         else:
@@ -33,7 +44,7 @@ def _fitness(schedule: Schedule, load_id: str) -> Iterator[Look]:
     load = schedule.house.loads[load_id]
     model = model_that_feeds(schedule, load_id)
     if settled(load.own_thermostat) is None:
-        yield Look(load_id, "own_thermostat", "look whether it has a thermostat of its own")
+        yield thermostat_look(load_id, load_words(schedule.house, load_id))
     if load.time_limit_s is None and not (model and model.own_time_limit is Stated.YES):
         yield Look(load_id, "time_limit_s", "state the longest time on per command")
 
@@ -43,7 +54,7 @@ def reach_looks(schedule: Schedule, reach: Reach) -> Iterator[Look]:
     device = reach.command.device
     if reach.to_be_tested:
         if schedule.model_of(device) is None:
-            yield Look(device, "model", f"decide the model of {device}")
+            yield model_look(device)
         else:
             words = "switch the whole-device entry and see which gangs follow"
             yield Look(device, "whole_switches", words)
@@ -54,10 +65,10 @@ def reach_looks(schedule: Schedule, reach: Reach) -> Iterator[Look]:
 def _gang(schedule: Schedule, device: str, gang: str) -> Look:
     row = schedule.rows.get(gang)
     if row is None:
-        return Look(device, "outputs", f"find what output {gang} of this device feeds")
+        return Look(device, "outputs", f"switch output {gang} of {device} and see what it feeds")
     if row.gang.extends:
         return Look(gang, "extends", "switch its entry and see whether the gang it extends follows")
-    return Look(gang, "duty", "open the box and find what this gang is for")
+    return duty_look(row)
 
 
 def feed_look(schedule: Schedule, load_id: str, why: Reason) -> Look:

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import House, Scene, Selector
+from secondfix.house import House, Scene, Selector, load_words, purpose_look, storey_look
 from secondfix.scenes.asked import Asked
 from secondfix.scenes.selecting import tags_of
 from secondfix.scenes.wording import selector_words
@@ -84,6 +84,6 @@ def _fits(house: House, load_id: str, selector: Selector) -> bool | None:
 def _looks(house: House, load_id: str, selector: Selector) -> Iterator[Look]:
     load = house.loads[load_id]
     if selector.purpose and load.purpose is None:
-        yield Look(load_id, "purpose", "ask what this load is for")
+        yield purpose_look(load_id, load_words(house, load_id))
     if selector.storey and house.rooms[load.room].storey is None:
-        yield Look(load.room, "storey", "note on which storey this room lies")
+        yield storey_look(load.room)

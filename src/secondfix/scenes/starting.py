@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from secondfix.catalogue import Form
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import Duty, Row, Start
+from secondfix.house import Duty, Row, Start, duty_look, model_look
 from secondfix.scenes.asked import Asked
 from secondfix.scenes.sun import ALWAYS_BELOW_MDEG
 from secondfix.scenes.wording import PRESS_WORDS, start_words
@@ -116,11 +116,10 @@ def _open(row: Row) -> tuple[Look, str]:
     if row.device_id is None:
         return Look(row.id, "device", "decide which device works this gang"), "no device is decided there"
     if row.model is None:
-        look = Look(row.device_id, "model", f"decide the model of {row.device_id}")
+        look = model_look(row.device_id)
         return look, "its model is not decided"
     if row.gang.duty is Duty.NOT_KNOWN:
-        look = Look(row.id, "duty", "open the box and find what this gang is for")
-        return look, "nobody knows what it is for"
+        return duty_look(row), "nobody knows what it is for"
     look = Look(row.id, "press", "press it and see whether the controller is told of the press")
     return look, "its sheet does not state that a gang with another duty reports its presses"
 
@@ -133,7 +132,7 @@ def _by_device(asked: Asked, scene_id: str, start: Start, device_id: str) -> Fin
             Severity.FAULT,
             scene_id,
             f"Whether {device_id} can start the scene is not known: its model is not decided.",
-            looks=[Look(device_id, "model", f"decide the model of {device_id}")],
+            looks=[model_look(device_id)],
             also=(device_id,),
         )
     if model.form not in _TELLS_OF_ITSELF:

@@ -7,7 +7,7 @@ from enum import StrEnum
 from secondfix.assumptions import Assumptions
 from secondfix.catalogue import Stated
 from secondfix.findings import Look
-from secondfix.house import Schedule
+from secondfix.house import Schedule, model_look
 from secondfix.scenes.air import Air
 from secondfix.scenes.crossing import Planned, Resolution
 from secondfix.scenes.exchanging import Exchanging, grouped
@@ -182,5 +182,5 @@ def _unable(schedule: Schedule, commands: list[Planned]) -> tuple[tuple[str, ...
 
 def _look(schedule: Schedule, device: str) -> Look:
     if schedule.model_of(device) is None:
-        return Look(device, "model", f"decide the model of {device}")
+        return model_look(device)
     return Look(device, "group_commands", "try whether it obeys a command sent to a group")

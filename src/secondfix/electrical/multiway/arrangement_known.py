@@ -7,7 +7,7 @@ from secondfix.electrical.multiway.subject import Subject, subjects
 from secondfix.electrical.multiway.telling import QUESTIONS
 from secondfix.electrical.multiway.words import ARRANGEMENTS
 from secondfix.findings import Finding, Look, Outcome, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import Arrangement
+from secondfix.house import DEAD_FIRST, Arrangement
 
 RULE = Rule(
     "multiway_arrangement",
@@ -32,21 +32,21 @@ def _answer(subject: Subject) -> Finding:
     arrangement = subject.arrangement
     if arrangement is None:
         says = f"How the conductors of {subject.words} are arranged is not known."
-        return _untold(subject, says, _arrangement_look(subject), "not known")
+        return _untold(subject, says, arrangement_look(subject), "not known")
     words = ARRANGEMENTS[arrangement]
     if arrangement is Arrangement.SWITCHED_NEUTRAL:
         return _switched_neutral(subject)
     value = f"{words.name}, {len(subject.multiway.gangs)} places"
-    if missing := _missing(subject):
-        says = f"The order of the places of {subject.words} is not told: {missing}."
-        return _untold(subject, says, _order_look(subject), words.name)
+    if lacks := order_lacks(subject):
+        says = f"The order of the places of {subject.words} is not told: {lacks}."
+        return _untold(subject, says, order_look(subject), words.name)
     if astray := [row.id for row in subject.others if row.load_id is not None]:
         says = f"{', '.join(astray)} is said to work {subject.words}, and feeds another load."
-        return _untold(subject, says, _order_look(subject), words.name)
+        return _untold(subject, says, order_look(subject), words.name)
     return passes(RULE, subject.place, value=value, limit=_LIMIT, also=subject.also)
 
 
-def _missing(subject: Subject) -> str:
+def order_lacks(subject: Subject) -> str:
     """What the order lacks, in words; empty where it names every place."""
     gangs = subject.multiway.gangs
     wanted = [*([subject.row] if subject.row else []), *subject.others]
@@ -69,7 +69,8 @@ def _untold(subject: Subject, says: str, look: Look, value: str) -> Finding:
     )
 
 
-def _arrangement_look(subject: Subject) -> Look:
+def arrangement_look(subject: Subject) -> Look:
+    """The look for the arrangement."""
     first = QUESTIONS[0]
     words = (
         f"find the arrangement of {subject.words} (licensed person, proved two-pole indicator; "
@@ -78,10 +79,10 @@ def _arrangement_look(subject: Subject) -> Look:
     return Look(subject.load_id, "multiway.arrangement", words)
 
 
-def _order_look(subject: Subject) -> Look:
+def order_look(subject: Subject) -> Look:
+    """The look for the order of the places."""
     words = (
-        f"isolate, prove dead, trace the order of the places of {subject.words}, from the end where line "
-        "comes in"
+        f"{DEAD_FIRST}, trace the order of the places of {subject.words}, from the end where line comes in"
     )
     return Look(subject.load_id, "multiway.gangs", words)
 

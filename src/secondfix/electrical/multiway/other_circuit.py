@@ -3,11 +3,10 @@
 from collections.abc import Iterator
 
 from secondfix.catalogue import Supply
-from secondfix.electrical.board_label import line_look
 from secondfix.electrical.case import Case
-from secondfix.electrical.multiway.subject import Subject, circuit_look, circuit_of, subjects
+from secondfix.electrical.multiway.subject import Subject, circuit_of, feed_look, subjects
 from secondfix.findings import Finding, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import OthersAct, Row, settled
+from secondfix.house import OthersAct, Row, line_look, settled
 
 RULE = Rule(
     "multiway_other_circuit",
@@ -35,8 +34,8 @@ def _answer(case: Case, subject: Subject, row: Row, feeding: str | None, here: s
         return passes(RULE, row.id, value="by radio", limit=_LIMIT, also=also)
     if feeding and feeding == here:
         return passes(RULE, row.id, value=value, limit=_LIMIT, also=also)
-    looks = [] if feeding else [circuit_look(case, subject)]
-    looks += [] if here else [line_look(row)]
+    looks = [] if feeding else [feed_look(case, subject)]
+    looks += [] if here else [line_look(row.box_id, row.gang_no)]
     if feeding and here and subject.act is not None:
         return _fails(subject, row, value, also)
     if not looks:

@@ -4,11 +4,21 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from secondfix.catalogue import Model
-from secondfix.electrical.board_label import line_look
-from secondfix.electrical.case import Case, load_words
+from secondfix.electrical.case import Case
 from secondfix.electrical.multiway.as_found import LAMP
 from secondfix.findings import Look
-from secondfix.house import Arrangement, Load, Multiway, OthersAct, Row, settled
+from secondfix.house import (
+    DEAD_FIRST,
+    Arrangement,
+    Load,
+    Multiway,
+    OthersAct,
+    Row,
+    circuit_look,
+    line_look,
+    load_words,
+    settled,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,9 +80,8 @@ class Subject:
         """The look for how the other places act."""
         ids = ", ".join(row.id for row in self.others)
         words = (
-            f"isolate, prove dead, trace how {ids or 'the other places'} of {self.words} will act: on an "
-            "input of "
-            "the module, by radio, or with a contact in line or beside it"
+            f"{DEAD_FIRST}, trace how {ids or 'the other places'} of {self.words} will act: on an "
+            "input of the module, by radio, or with a contact in line or beside it"
         )
         return Look(self.load_id, "multiway.others", words)
 
@@ -122,10 +131,9 @@ def circuit_of(case: Case, subject: Subject) -> str | None:
     return settled(place.circuit) if place else None
 
 
-def circuit_look(case: Case, subject: Subject) -> Look:
+def feed_look(case: Case, subject: Subject) -> Look:
     """The look for that circuit."""
     if subject.row is not None:
-        return line_look(subject.row)
+        return line_look(subject.row.box_id, subject.row.gang_no)
     device = case.house.devices[subject.device_id or ""]
-    words = f"measure which circuit feeds {subject.words}: switch circuits off one at a time"
-    return Look(device.place or "", "circuit", words)
+    return circuit_look(device.place or "")

@@ -5,15 +5,24 @@ from dataclasses import dataclass, replace
 
 from secondfix.catalogue import Form, NeutralNeed
 from secondfix.electrical.case import Case
-from secondfix.electrical.earth_as_neutral import neutral_look
 from secondfix.electrical.multiway.as_found import LAMP
 from secondfix.electrical.multiway.conductors import Wish
 from secondfix.electrical.multiway.conversion import alternatives, convert
-from secondfix.electrical.multiway.subject import Subject, circuit_look, circuit_of, subjects
+from secondfix.electrical.multiway.subject import Subject, circuit_of, feed_look, subjects
 from secondfix.electrical.multiway.words import ARRANGEMENTS, point_words
 from secondfix.electrical.printed import sheet_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import ABSENT, EARTH, Arrangement, OthersAct, Row, settled
+from secondfix.house import (
+    ABSENT,
+    DEAD_FIRST,
+    EARTH,
+    Arrangement,
+    OthersAct,
+    Row,
+    line_look,
+    neutral_look,
+    settled,
+)
 from secondfix.terms import WiringRules
 
 RULE = Rule(
@@ -46,10 +55,10 @@ def answers(case: Case) -> Iterator[Finding]:
 
 
 def _answer(case: Case, subject: Subject) -> Finding:
-    deaf = [row.id for row in subject.others if _has_no_radio(row)]
+    deaf = [row.id for row in subject.others if has_no_radio(row)]
     if deaf and subject.act is OthersAct.RADIO:
         return _no_radio(subject, deaf)
-    bounds = _bounds(case, subject)
+    bounds = bounds_of(case, subject)
     if _possible(subject, bounds.worst, bounds.least_spare):
         return _passes(case, subject, bounds)
     if _possible(subject, bounds.best, bounds.most_spare):
@@ -78,7 +87,7 @@ def _value(subject: Subject) -> str:
     return f"{ARRANGEMENTS[subject.arrangement].name}, module at {at}"
 
 
-def _bounds(case: Case, subject: Subject) -> Bounds:
+def bounds_of(case: Case, subject: Subject) -> Bounds:
     """Unknowns at their worst and at their best: more sources, more cores and fewer needs never hinder."""
     looks: list[Look] = []
     model, module = subject.model, subject.module
@@ -89,11 +98,10 @@ def _bounds(case: Case, subject: Subject) -> Bounds:
         looks.append(sheet_look(model, "neutral", "whether it needs a neutral"))
     spare = settled(subject.multiway.spare_cores)
     if spare is None:
-        words = f"isolate, prove dead, count the cores that no terminal uses in every run of {subject.words}"
-        looks.append(Look(subject.load_id, "multiway.spare_cores", words))
+        looks.append(spare_look(subject))
     if subject.act not in {OthersAct.INPUT, OthersAct.RADIO}:  # else they will have to act otherwise
         looks.append(subject.acts_look())
-    neutral_sure, neutral_maybe = _neutrals(case, subject, looks)
+    neutral_sure, neutral_maybe = neutrals_at(case, subject, looks)
     line_sure, line_maybe = _lines(case, subject, looks)
     others = frozenset(str(n) for n in range(1, len(subject.multiway.gangs) + 1)) - {module}
     worst = Wish(
@@ -113,13 +121,19 @@ def _bounds(case: Case, subject: Subject) -> Bounds:
     return Bounds(worst, best, spare or 0, _MOST_SPARE if spare is None else spare, tuple(looks))
 
 
+def spare_look(subject: Subject) -> Look:
+    """The look for cores that no terminal uses."""
+    words = f"{DEAD_FIRST}, count the cores that no terminal uses in every run of {subject.words}"
+    return Look(subject.load_id, "multiway.spare_cores", words)
+
+
 def _rows(case: Case, subject: Subject) -> Iterator[tuple[str, Row]]:
     for number, gang in enumerate(subject.multiway.gangs, 1):
         if gang in case.schedule.rows:
             yield str(number), case.schedule.rows[gang]
 
 
-def _neutrals(case: Case, subject: Subject, looks: list[Look]) -> tuple[frozenset[str], frozenset[str]]:
+def neutrals_at(case: Case, subject: Subject, looks: list[Look]) -> tuple[frozenset[str], frozenset[str]]:
     """Points where a neutral was found; where one may be. A neutral that is not of this circuit is none."""
     circuit = circuit_of(case, subject)
     sure: set[str] = set()
@@ -132,7 +146,7 @@ def _neutrals(case: Case, subject: Subject, looks: list[Look]) -> tuple[frozense
         elif neutral not in {ABSENT, EARTH}:
             (sure if neutral == circuit else maybe if circuit is None else set()).add(number)
     if circuit is None and subject.module != LAMP:
-        looks.append(circuit_look(case, subject))
+        looks.append(feed_look(case, subject))
     return frozenset(sure), frozenset(maybe)
 
 
@@ -151,13 +165,11 @@ def _lines(case: Case, subject: Subject, looks: list[Look]) -> tuple[frozenset[s
                 (sure if line == circuit else set()).add(number)
             else:
                 maybe.add(number)
-                looks.append(
-                    Look(other.box_id, f"gangs.{other.gang_no}.line", f"measure the line of {other.id}")
-                )
+                looks.append(line_look(other.box_id, other.gang_no))
     return frozenset(sure), frozenset(maybe)
 
 
-def _has_no_radio(row: Row) -> bool:
+def has_no_radio(row: Row) -> bool:
     return row.model is not None and row.model.form is Form.EXTENSION_UNIT
 
 
