@@ -28,7 +28,7 @@ from secondfix.store.answers import (
 from secondfix.store.covers import cover, erase_cover, write_cover
 from secondfix.store.entries import journal, journal_bytes, post_entries
 from secondfix.store.history import edit_answer, edit_bytes, edit_changes, edits, go_back
-from secondfix.store.houses import begin_house, bring_back, houses, open_house, put_away, set_stage
+from secondfix.store.houses import begin_house, bring_back, house_row, houses, open_house, put_away, set_stage
 from secondfix.store.issuing import issue, issued, issues
 from secondfix.store.models import Account, Right, Stage
 from secondfix.store.ring import keep_code, references, show_code, shown
@@ -68,6 +68,7 @@ __all__ = [
     "edits",
     "erase_cover",
     "go_back",
+    "house_row",
     "houses",
     "issue",
     "issued",

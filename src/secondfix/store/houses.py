@@ -24,10 +24,21 @@ def houses(*, away: bool = False) -> tuple[HouseRow, ...]:
         .defer("packed", "told", "house__document")
         .order_by("house__name", "house_id")
     )
-    return tuple(
-        HouseRow(str(e.house.id), e.house.name, e.house.stage, e.number, e.at, e.by.username, e.house.away_at)
-        for e in edits
-    )
+    return tuple(map(_row, edits))
+
+
+def house_row(house_id: str) -> HouseRow:
+    """One house as the list has it, without its document. Raises UnknownError."""
+    try:
+        edit = (
+            Edit.objects.filter(house=UUID(house_id), number=F("house__number"))
+            .select_related("house", "by")
+            .defer("packed", "told", "house__document")
+            .get()
+        )
+    except (ValueError, Edit.DoesNotExist) as error:
+        raise UnknownError(f"no house {house_id[:40]}") from error
+    return _row(edit)
 
 
 def begin_house(data: bytes, *, by: Account, words: str = "") -> Saved | Refused | Known:
@@ -108,3 +119,10 @@ def document_of(text: str) -> Document:
     if isinstance(document, Document):
         return document
     raise ValueError("; ".join(map(str, document)))
+
+
+def _row(edit: Edit) -> HouseRow:
+    house = edit.house
+    return HouseRow(
+        str(house.id), house.name, house.stage, edit.number, edit.at, edit.by.username, house.away_at
+    )
