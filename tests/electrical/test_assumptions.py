@@ -39,13 +39,16 @@ def test_a_firm_that_knows_its_lamps_gets_an_answer() -> None:
     f = at(certain, "contact", "B2.1")
     assert f is not None
     assert f.outcome.value == "passes"
-    assert f.assumptions == ("power_factor_led_lamp_permille",)
+    assert f.assumptions == ("power_factor_led_lamp_permille", "rating_carries_down_to_pct")
 
 
-def test_a_surveyed_power_factor_leans_on_no_assumption() -> None:
+def test_a_surveyed_power_factor_is_not_assumed_and_a_rating_at_another_voltage_is() -> None:
     found = at(answers(spoilt({})), "contact", "B1.1")
     assert found is not None
-    assert found.assumptions == ()
+    assert found.assumptions == ("rating_carries_down_to_pct",)
+    printed = at(answers(spoilt({"mains_voltage_v": 250})), "contact", "B1.1")
+    assert printed is not None
+    assert printed.assumptions == ()
 
 
 def test_thinner_cables_by_the_firms_word_settle_a_depth() -> None:

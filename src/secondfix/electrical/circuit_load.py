@@ -4,8 +4,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
-from secondfix.electrical.case import Case, load_words
-from secondfix.electrical.duty import duty_look
+from secondfix.assumptions import POWER_FACTORS, Assumptions
+from secondfix.electrical.case import Case, case_of
 from secondfix.electrical.figures import amperes_between
 from secondfix.electrical.printed import VOLTAGE_LOOK
 from secondfix.electrical.supply import RULES_LOOK, loads_by_circuit
@@ -18,6 +18,7 @@ RULE = Rule(
     "Does all that hangs on a circuit stay within its breaker?",
     "NEC 210.19(A)(1), 210.20(A) (secondary): 125 % of what runs three hours or more; elsewhere common "
     "practice, no source: ΣI within the breaker's rated current",
+    may_lean_on=POWER_FACTORS,
 )
 _REMEDY = "Move a load to another circuit, or have the circuit divided."
 _CONTINUOUS = Fraction(5, 4)
@@ -35,7 +36,6 @@ class _Sum:
     assumptions: tuple[str, ...] = ()
 
 
-def answers(case: Case) -> Iterator[Finding]:
 @dataclass(frozen=True, slots=True)
 class CircuitSum:
     """What is known to hang on one circuit, as the rule counts it; ``high_ma`` None where nothing bounds it.
@@ -67,6 +67,7 @@ def circuit_sums(schedule: Schedule, assumptions: Assumptions) -> dict[str, Circ
     return out
 
 
+def answers(case: Case) -> Iterator[Finding]:
     """One answer per circuit that feeds a load of the book, where there is something to say.
 
     Where nobody has stated what else hangs on the circuit the sum is a lower bound: it can only fail.
@@ -125,7 +126,6 @@ def _answer(case: Case, circuit_id: str, load_ids: list[str], astray: tuple[Look
         )
 
 
-def _book(case: Case, load_ids: list[str], voltage: int) -> _Sum:
 def _sum_of(case: Case, circuit_id: str, load_ids: list[str], book: _Sum, *, open_end: bool) -> CircuitSum:
     """The loads of the book and what else is stated; without an upper end where something may be missing."""
     circuit = case.house.circuits[circuit_id]
@@ -137,6 +137,7 @@ def _sum_of(case: Case, circuit_id: str, load_ids: list[str], book: _Sum, *, ope
     return CircuitSum(tuple(load_ids), low, high, amperes_between(low, high), limit, book.assumptions)
 
 
+def _book(case: Case, load_ids: list[str], voltage: int) -> _Sum:
     total = _Sum()
     looks: list[Look] = []
     narrower: list[Look] = []

@@ -2,22 +2,24 @@
 
 from collections.abc import Iterator, Sequence
 
+from secondfix.assumptions import POWER_FACTORS
 from secondfix.catalogue import Rating
 from secondfix.electrical.case import Case, Contact
 from secondfix.electrical.demand import Current, kind_look
 from secondfix.electrical.figures import amperes, amperes_between
 from secondfix.electrical.motor_edition import edition_limit
-from secondfix.electrical.printed import RATING_WORDS, VOLTAGE_LOOK, holds_at, rating_look
+from secondfix.electrical.printed import CARRIES, RATING_WORDS, VOLTAGE_LOOK, carried, holds_at, rating_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import settled
 from secondfix.terms import KIND_LABELS, RATING_OF_KIND, Kind, RatingKind
 
+_SHARE = "led_share_of_other_rating_pct"
 RULE = Rule(
     "contact",
     "Does the load's current stay within the rating printed for its kind?",
     "EN 60669-1:2018 scope: each kind of load is rated apart (read); I = ΣP / (U · PF), circuit theory",
+    may_lean_on=(*POWER_FACTORS, _SHARE, CARRIES),
 )
-_SHARE = "led_share_of_other_rating_pct"
 _SHARE_SOURCE = "common practice, no source: a tenth of the rating for filament lamps"
 _WITH_GEAR = {RatingKind.SELF_BALLASTED, RatingKind.EXTERNALLY_BALLASTED}
 _LESS = "Take a device rated for it, let a contactor switch the load, or split the load."
@@ -41,6 +43,7 @@ class _At:
         self.case, self.at, self.voltage = case, contact, voltage
         self.current: Current = case.current(contact.load_id, mains_voltage_v=voltage)
         self.value = amperes_between(self.current.low_ma, self.current.high_ma)
+        self.lean = (*self.current.assumptions, *carried(contact.model.ratings, mains_voltage_v=voltage))
 
     def answer(self) -> Finding:
         kind = settled(self.at.load.kind)
@@ -60,7 +63,7 @@ class _At:
             return self._over(kind, limit, source=f"{RULE.source}; rating to {printed.standard}")
         if self.current.high_ma is not None and self.current.high_ma <= printed.current_ma:
             also = (self.at.device_id, self.at.load_id)
-            names = self.current.assumptions
+            names = self.lean
             return passes(RULE, self.at.place, value=self.value, limit=limit, also=also, assumptions=names)
         says = f"{self.at.load_words} may draw more than the contact is rated for."
         return self._cannot(says, limit, self.current.looks or self.current.narrower)
@@ -89,7 +92,7 @@ class _At:
                 remedy="Take a device that prints a rating for this kind, or ask the maker for one.",
                 source=_SHARE_SOURCE,
                 also=(self.at.device_id, self.at.load_id),
-                assumptions=(*self.current.assumptions, _SHARE),
+                assumptions=(*self.lean, _SHARE),
             )
         return self._cannot(says, part, [look, *self.current.looks], lean=(_SHARE,), source=_SHARE_SOURCE)
 
@@ -99,7 +102,7 @@ class _At:
         if self.current.low_ma > limit_ma:
             return self._over(Kind.MOTOR, limit)
         if self.current.high_ma is not None and self.current.high_ma <= limit_ma:
-            also, names = (self.at.device_id, self.at.load_id), self.current.assumptions
+            also, names = (self.at.device_id, self.at.load_id), self.lean
             return passes(RULE, self.at.place, value=self.value, limit=limit, also=also, assumptions=names)
         says = f"{self.at.load_words} may draw more than a switch to {standard} is tested for."
         return self._cannot(says, limit, self.current.looks or self.current.narrower)
@@ -151,7 +154,7 @@ class _At:
             remedy=_LESS,
             source=source,
             also=(self.at.device_id, self.at.load_id),
-            assumptions=self.current.assumptions,
+            assumptions=self.lean,
         )
 
     def _cannot(
@@ -167,5 +170,5 @@ class _At:
             limit=limit,
             source=source,
             also=(self.at.device_id, self.at.load_id),
-            assumptions=(*self.current.assumptions, *lean),
+            assumptions=(*self.lean, *lean),
         )

@@ -2,10 +2,11 @@
 
 from collections.abc import Iterator
 
+from secondfix.assumptions import POWER_FACTORS
 from secondfix.catalogue import Output, Rating
 from secondfix.electrical.case import Case, Contact
 from secondfix.electrical.figures import amperes, amperes_between
-from secondfix.electrical.printed import holds_at
+from secondfix.electrical.printed import CARRIES, carried, holds_at
 from secondfix.electrical.supply import nec
 from secondfix.findings import Finding, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import settled
@@ -15,6 +16,7 @@ RULE = Rule(
     "nec_motor",
     "Does the motor take no more than 80 % of the switch's ampere rating?",
     "NEC 404.14(A) (secondary); UL guide card for snap switches (secondary)",
+    may_lean_on=(*POWER_FACTORS, CARRIES),
 )
 _SHARE_PCT = 80
 
@@ -35,7 +37,8 @@ def _answer(case: Case, contact: Contact, rating: Rating, voltage: int) -> Findi
     current = case.current(contact.load_id, mains_voltage_v=voltage)
     value = amperes_between(current.low_ma, current.high_ma)
     limit = f"{_SHARE_PCT} % of {amperes(rating.current_ma)}"
-    also, names = (contact.device_id, contact.load_id), current.assumptions
+    also = (contact.device_id, contact.load_id)
+    names = (*current.assumptions, *carried([rating], mains_voltage_v=voltage))
     if 100 * current.low_ma > _SHARE_PCT * rating.current_ma:
         return fails(
             RULE,

@@ -5,6 +5,8 @@ the printed one (assumption ``rating_carries_down_to_pct``): a sheet for 230 V d
 device works at 120 V, and a contact breaks less current at a higher voltage.
 """
 
+from collections.abc import Iterable
+
 from secondfix.assumptions import Assumptions
 from secondfix.catalogue import Model, Rating
 from secondfix.findings import Look
@@ -23,9 +25,17 @@ RATING_WORDS: dict[RatingKind, str] = {
 VOLTAGE_LOOK = Look("house", "mains_voltage_v", "state the mains voltage of the house")
 
 
+CARRIES = "rating_carries_down_to_pct"
+
+
+def carried(ratings: Iterable[Rating | None], *, mains_voltage_v: int) -> tuple[str, ...]:
+    """The assumption that an answer leans on where a rating is printed at a higher voltage, else none."""
+    return (CARRIES,) if any(r and r.at_voltage_v > mains_voltage_v for r in ratings) else ()
+
+
 def holds_at(rating: Rating, *, mains_voltage_v: int, assumptions: Assumptions) -> bool:
     """Whether the printed amperes say something at this mains voltage, over the assumption's range."""
-    strictest = assumptions["rating_carries_down_to_pct"].high
+    strictest = assumptions[CARRIES].high
     return strictest * rating.at_voltage_v <= 100 * mains_voltage_v <= 100 * rating.at_voltage_v
 
 

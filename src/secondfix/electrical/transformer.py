@@ -17,6 +17,7 @@ RULE = Rule(
     "Is the transformer loaded enough, and not too much?",
     "common practice, no source: an iron core on a dimmer 80 % of its volt-amperes, an electronic one its "
     "printed least load",
+    may_lean_on=(_SHARE, _LEAST),
 )
 
 

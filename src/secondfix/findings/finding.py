@@ -27,13 +27,29 @@ class Rule:
 
     ``id`` is stable and printed; ``asks`` is the question in one sentence; ``source`` names
     standard and clause, or 'common practice, no source'; a rule whose limit is known only
-    from memory says so here and yields advice at most.
+    from memory says so here and yields advice at most. ``assumptions`` are those that an answer
+    leans on unless it says otherwise; ``may_lean_on`` those that only some answers lean on.
     """
 
     id: str
     asks: str
     source: str
     assumptions: tuple[str, ...] = ()
+    may_lean_on: tuple[str, ...] = ()
+
+    @property
+    def leans_on(self) -> tuple[str, ...]:
+        """Every assumption that an answer of this rule may lean on."""
+        return tuple(dict.fromkeys((*self.assumptions, *self.may_lean_on)))
+
+    def leaning_on(self, names: Sequence[str] | None) -> tuple[str, ...]:
+        """What one answer leans on (None: what all do); ValueError for what the rule does not declare."""
+        if names is None:
+            return self.assumptions
+        strange = [name for name in names if name not in self.leans_on]
+        if strange:
+            raise ValueError(f"{self.id} does not declare that it may lean on {', '.join(strange)}")
+        return tuple(dict.fromkeys(names))
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,7 +110,7 @@ def passes(
         rule.source,
         "",
         (),
-        rule.assumptions if assumptions is None else tuple(assumptions),
+        rule.leaning_on(assumptions),
         tuple(also),
     )
 
@@ -124,7 +140,7 @@ def fails(
         source or rule.source,
         remedy,
         (),
-        rule.assumptions if assumptions is None else tuple(assumptions),
+        rule.leaning_on(assumptions),
         tuple(also),
     )
 
@@ -157,6 +173,6 @@ def cannot_tell(
         source or rule.source,
         remedy or "; ".join(dict.fromkeys(look.words for look in looks)),
         tuple(looks),
-        rule.assumptions if assumptions is None else tuple(assumptions),
+        rule.leaning_on(assumptions),
         tuple(also),
     )

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from secondfix.assumptions import Assumptions
+from secondfix.assumptions import OF_LINKS, Assumptions
 from secondfix.catalogue import CodeKind, Removal, Stated
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import (
@@ -28,7 +28,7 @@ NO_PARENT = Rule(
     "no_parent",
     "Will each device find a good parent, already joined and powered, on some order of joining?",
     f"{_CP}; depth: Zigbee R22 3.5.1 (secondary), routes of ITU-T G.9959 (secondary, from memory)",
-    ("parent_margin_db",),
+    ("parent_margin_db", *OF_LINKS),
 )
 CIRCUIT_KNOWN = Rule(
     "circuit_known",
