@@ -69,7 +69,8 @@ def current_of(
 
 def power_look(load_id: str, load: Load, called: str) -> Look:
     """The look for the power of one: behind a transformer, of the lamps on one transformer."""
-    behind = settled(load.kind) in (Kind.IRON_TRANSFORMER, Kind.ELECTRONIC_TRANSFORMER)
+    kind = settled(load.kind)
+    behind = kind is Kind.IRON_TRANSFORMER or kind is Kind.ELECTRONIC_TRANSFORMER
     one = "the lamps on one transformer" if behind else "one lamp or motor"
     return Look(load_id, "power_mw", f"read the power of {one} of {called}")
 
