@@ -11,14 +11,15 @@ from secondfix.electrical.printed import sheet_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import Box, dead_first, model_look, settled
 
+_ALWAYS = ("plate_projection_mm", "cable_allowance_mm")
+_PLAIN = "plain_mechanism_depth_mm"
 RULE = Rule(
     "depth",
     "Do the device, its plate and the cables fit in the depth of the box?",
     "common practice, no source: box + set-back − plate − device − cables ≥ 0; boxes to EN 60670-1",
+    may_lean_on=(*_ALWAYS, _PLAIN),
 )
 _DEEPEST_SET_BACK_MM = 60  # the most that a document can state
-_ALWAYS = ("plate_projection_mm", "cable_allowance_mm")
-_PLAIN = "plain_mechanism_depth_mm"
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,22 +2,23 @@
 
 from collections.abc import Iterator
 
-from secondfix.assumptions import Assumptions
+from secondfix.assumptions import POWER_FACTORS, Assumptions
 from secondfix.catalogue import Output, Rating
 from secondfix.electrical.case import Case, Contact, mounts_of
 from secondfix.electrical.demand import kind_look
 from secondfix.electrical.figures import amperes, amperes_between
-from secondfix.electrical.printed import VOLTAGE_LOOK, holds_at, rating_look
+from secondfix.electrical.printed import CARRIES, VOLTAGE_LOOK, carried, holds_at, rating_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import model_look, settled
 from secondfix.terms import RATING_OF_KIND
 
+_WITH = ("dimmer_one_neighbour_pct", "dimmer_two_neighbours_pct")
 RULE = Rule(
     "ganged_dimmers",
     "Does a dimmer beside other dimmers still carry its load?",
     "common practice, no source: with fins broken off less is left to cool by; the maker's figure is better",
+    may_lean_on=(*_WITH, *POWER_FACTORS, CARRIES),
 )
-_WITH = ("dimmer_one_neighbour_pct", "dimmer_two_neighbours_pct")
 
 
 def answers(case: Case) -> Iterator[Finding]:
@@ -58,6 +59,8 @@ def _answer(case: Case, contact: Contact, surely: int, open_ids: tuple[str, ...]
     rating, blocked = _rating(case, contact)
     voltage = case.house.mains_voltage_v
     names = tuple(_WITH[n - 1] for n in range(max(surely, 1), surely + len(open_ids) + 1))
+    if voltage is not None:
+        names = (*names, *carried(contact.model.ratings, mains_voltage_v=voltage))
     if rating is None or voltage is None:
         return _cannot(contact, blocked, ("not known", "what is left of its rating"), names)
     current = case.current(contact.load_id, mains_voltage_v=voltage)

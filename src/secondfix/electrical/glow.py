@@ -17,6 +17,7 @@ RULE = Rule(
     "glow",
     "Do the lamps stay dark while a switch without neutral feeds itself through them?",
     "U = I / (2πfC), I = P / U, circuit theory: the capacitor alone, a sinusoid; common practice, no source",
+    may_lean_on=(_GLOW,),
 )
 _GEAR = frozenset({Kind.LED_LAMP, Kind.LED_DRIVER, Kind.FLUORESCENT_ELECTRONIC, Kind.ELECTRONIC_TRANSFORMER})
 LADDER = (

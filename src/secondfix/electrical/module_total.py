@@ -3,10 +3,11 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
+from secondfix.assumptions import POWER_FACTORS
 from secondfix.catalogue import Model
 from secondfix.electrical.case import Case
 from secondfix.electrical.figures import amperes, amperes_between
-from secondfix.electrical.printed import VOLTAGE_LOOK, holds_at, sheet_look
+from secondfix.electrical.printed import CARRIES, VOLTAGE_LOOK, carried, holds_at, sheet_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import Channel, Duty, duty_look
 
@@ -14,6 +15,7 @@ RULE = Rule(
     "module_total",
     "Do the gangs of a device together stay within what the whole device may carry?",
     "common practice, no source: the printed total rules; I = ΣP / (U · PF), circuit theory",
+    may_lean_on=(*POWER_FACTORS, CARRIES),
 )
 _REMEDY = "Move a load to another device, or take one with a larger total."
 
@@ -33,6 +35,7 @@ def _answer(case: Case, device_id: str, model: Model) -> Finding:
         says = "Without the mains voltage no current can be worked out."
         return cannot_tell(RULE, Severity.DANGER, device_id, says, looks=[VOLTAGE_LOOK], also=also)
     low, high, looks, narrower, names = _sum(case, channels, voltage)
+    names = (*names, *carried(model.ratings, mains_voltage_v=voltage))
     value, total = amperes_between(low, high), model.module_total_ma
     if total is None or not any(
         holds_at(r, mains_voltage_v=voltage, assumptions=case.assumptions) for r in model.ratings

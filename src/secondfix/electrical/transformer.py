@@ -10,14 +10,15 @@ from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails
 from secondfix.house import settled
 from secondfix.terms import Kind
 
+_SHARE = "iron_transformer_least_pct"
+_LEAST = "electronic_transformer_least_mw"
 RULE = Rule(
     "transformer",
     "Is the transformer loaded enough, and not too much?",
     "common practice, no source: an iron core on a dimmer 80 % of its volt-amperes, an electronic one its "
     "printed least load",
+    may_lean_on=(_SHARE, _LEAST),
 )
-_SHARE = "iron_transformer_least_pct"
-_LEAST = "electronic_transformer_least_mw"
 
 
 def answers(case: Case) -> Iterator[Finding]:
