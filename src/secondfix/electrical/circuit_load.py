@@ -4,12 +4,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
-from secondfix.electrical.case import Case
+from secondfix.assumptions import POWER_FACTORS, Assumptions
+from secondfix.electrical.case import Case, case_of
 from secondfix.electrical.figures import amperes_between
 from secondfix.electrical.printed import VOLTAGE_LOOK
 from secondfix.electrical.supply import RULES_LOOK, loads_by_circuit
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import Duty, Load, Row, circuit_look, duty_look, line_look, load_words, settled
+from secondfix.house import Duty, Load, Row, Schedule, circuit_look, duty_look, line_look, load_words, settled
 from secondfix.terms import WiringRules
 
 RULE = Rule(
@@ -17,6 +18,7 @@ RULE = Rule(
     "Does all that hangs on a circuit stay within its breaker?",
     "NEC 210.19(A)(1), 210.20(A) (secondary): 125 % of what runs three hours or more; elsewhere common "
     "practice, no source: ΣI within the breaker's rated current",
+    may_lean_on=POWER_FACTORS,
 )
 _REMEDY = "Move a load to another circuit, or have the circuit divided."
 _CONTINUOUS = Fraction(5, 4)
@@ -32,6 +34,37 @@ class _Sum:
     looks: tuple[Look, ...] = ()
     narrower: tuple[Look, ...] = ()
     assumptions: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class CircuitSum:
+    """What is known to hang on one circuit, as the rule counts it; ``high_ma`` None where nothing bounds it.
+
+    ``value`` and ``limit`` are the words of the finding.
+    """
+
+    load_ids: tuple[str, ...]
+    low_ma: Fraction
+    high_ma: Fraction | None
+    value: str
+    limit: str
+    assumptions: tuple[str, ...]
+
+
+def circuit_sums(schedule: Schedule, assumptions: Assumptions) -> dict[str, CircuitSum]:
+    """The sum of every circuit of the house by its id; empty where the mains voltage is not known."""
+    case = case_of(schedule, assumptions)
+    by_circuit = loads_by_circuit(case)
+    astray = _astray(case, by_circuit.get(None, []))
+    if case.house.mains_voltage_v is None:
+        return {}
+    out = {}
+    for circuit_id in case.house.circuits:
+        load_ids = by_circuit.get(circuit_id, [])
+        may_hang = (*astray.get(circuit_id, ()), *astray.get(None, ()))
+        book = _book(case, load_ids, case.house.mains_voltage_v)
+        out[circuit_id] = _sum_of(case, circuit_id, load_ids, book, open_end=bool(may_hang))
+    return out
 
 
 def answers(case: Case) -> Iterator[Finding]:
@@ -56,11 +89,9 @@ def _answer(case: Case, circuit_id: str, load_ids: list[str], astray: tuple[Look
             yield cannot_tell(RULE, Severity.FAULT, circuit_id, says, looks=[VOLTAGE_LOOK], also=load_ids)
         return
     book = _book(case, load_ids, voltage)
-    low = book.low_ma + (other or 0)
-    open_end = other is None or bool(astray) or book.high_ma is None
-    high = None if open_end else (book.high_ma or 0) + Fraction(other or 0)
-    value, names = amperes_between(low, high), book.assumptions
-    limit = f"breaker of {breaker} A" if breaker else "its breaker, not known"
+    total = _sum_of(case, circuit_id, load_ids, book, open_end=bool(astray))
+    low, high, value, limit = total.low_ma, total.high_ma, total.value, total.limit
+    names = total.assumptions
     if breaker is not None and low > 1000 * breaker:
         yield fails(
             RULE,
@@ -93,6 +124,17 @@ def _answer(case: Case, circuit_id: str, load_ids: list[str], astray: tuple[Look
             also=load_ids,
             assumptions=names,
         )
+
+
+def _sum_of(case: Case, circuit_id: str, load_ids: list[str], book: _Sum, *, open_end: bool) -> CircuitSum:
+    """The loads of the book and what else is stated; without an upper end where something may be missing."""
+    circuit = case.house.circuits[circuit_id]
+    breaker, other = settled(circuit.breaker_a), settled(circuit.other_load_ma)
+    low = book.low_ma + (other or 0)
+    no_end = open_end or other is None or book.high_ma is None
+    high = None if no_end else (book.high_ma or 0) + Fraction(other or 0)
+    limit = f"breaker of {breaker} A" if breaker else "its breaker, not known"
+    return CircuitSum(tuple(load_ids), low, high, amperes_between(low, high), limit, book.assumptions)
 
 
 def _book(case: Case, load_ids: list[str], voltage: int) -> _Sum:
