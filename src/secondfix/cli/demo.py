@@ -16,10 +16,12 @@ from secondfix.cli.page import counted, para
 from secondfix.cli.paper_options import PaperDate, setting_of, write_file
 from secondfix.files import Firm
 from secondfix.findings import Finding, Outcome, Severity
-from secondfix.house import House
+from secondfix.house import House, is_nec
+from secondfix.terms import said
 
 app = verb_app()
 DEMO = "demo/house.json"
+_LAST = "Nothing here calls a circuit safe. Isolate, lock off, prove dead. Local code decides who may."
 
 
 @app.command()
@@ -62,6 +64,7 @@ def summary(house: House, packed: Packed, out: Path) -> str:
         counted(len(house.devices), "device"),
     )
     walk = packed.walked.walk
+    isolations = counted(walk.isolations, said("isolation", nec=is_nec(house)))
     told = [f for f in packed.checked.findings if f.outcome is not Outcome.PASSES]
     first = [f for f in told if f.outcome is Outcome.FAILS and f.severity is not Severity.ADVICE]
     unknown = [f for f in told if f.outcome is Outcome.CANNOT_TELL]
@@ -73,11 +76,11 @@ def summary(house: House, packed: Packed, out: Path) -> str:
             for f in (*first, *unknown)
         ),
         para(
-            f"To join: {counted(len(walk.joins()), 'device')} in {counted(walk.isolations, 'isolation')}; "
+            f"To join: {counted(len(walk.joins()), 'device')} in {isolations}; "
             f"to look at first: {counted(len(packed.checked.survey), 'look')}."
         ),
         para(f"In {out}: {', '.join(_groups(packed))}, and the answers as text."),
-        para("Nothing here calls a circuit safe. Isolate, lock off, prove dead. Local code decides who may."),
+        para(said(_LAST, nec=is_nec(house))),
     ]
     return "\n".join(lines)
 

@@ -9,7 +9,7 @@ from secondfix.cli.page import counted, para
 from secondfix.findings import exit_code
 from secondfix.house import House, is_nec
 from secondfix.joining import stage_words
-from secondfix.terms import walked_way
+from secondfix.terms import said, walked_way
 
 app = verb_app()
 
@@ -36,15 +36,16 @@ _PARENTS = (
 
 def as_text(house: House, walked: Walked) -> str:
     """The walk as a page of text, a stage a block."""
-    w = walked.walk
+    w, nec = walked.walk, is_nec(house)
+    isolations = counted(w.isolations, said("isolation", nec=nec))
     head = (
-        f"{house.name}: {counted(len(w.joins()), 'device')} to join, {counted(w.isolations, 'isolation')}, "
-        f"about {walked_way(w.walked_mm, nec=is_nec(house))} to walk"
+        f"{house.name}: {counted(len(w.joins()), 'device')} to join, {isolations}, "
+        f"about {walked_way(w.walked_mm, nec=nec)} to walk"
         f"{'' if w.exact else ', perhaps not the shortest way'}"
     )
     parts = [para(head)]
     for stage, steps in groupby(w.steps, key=lambda s: s.stage):
-        lines = [stage_words(stage)]
+        lines = [stage_words(stage, nec=nec)]
         for step in steps:
             marks = f" ({', '.join(m.value for m in step.marks)})" if step.marks else ""
             lines.append(para(f"{step.number:>3}. {step.words}{marks}", indent=2, hang=5))

@@ -1,13 +1,15 @@
 """Joining: the order, the worksheets and their cautions, what goes wrong, and the codes on labels."""
 
-from secondfix.joining.cautions import GENERAL, ISOLATION, Caution, cautions_for
+from secondfix.joining.cautions import cautions_for
 from secondfix.joining.check import RULES, check
 from secondfix.joining.codes import Agreement, CodeReading, Kind, agree, read_code, shown
+from secondfix.joining.distance import LEANS_ON as WAY_LEANS_ON
 from secondfix.joining.entry_rows import function_test_rows
 from secondfix.joining.links import CONTROLLER, Links, NetworkLinks, links_of
 from secondfix.joining.order import walk
 from secondfix.joining.sheets import worksheets
 from secondfix.joining.steps import Mark, StepKind, Walk, WalkStage, WalkStep, stage_words, walk_as_json
+from secondfix.joining.usual_cautions import GENERAL, ISOLATION, Caution, before_boxes, to_mind
 from secondfix.joining.when_nothing import WHEN_NOTHING, Try
 from secondfix.joining.worksheet import CodeLine, EntryRow, FunctionTestRow, Worksheet
 
@@ -19,6 +21,7 @@ __all__ = [
     "GENERAL",
     "ISOLATION",
     "RULES",
+    "WAY_LEANS_ON",
     "WHEN_NOTHING",
     "Agreement",
     "Caution",
@@ -36,6 +39,7 @@ __all__ = [
     "WalkStep",
     "Worksheet",
     "agree",
+    "before_boxes",
     "cautions_for",
     "check",
     "function_test_rows",
@@ -43,6 +47,7 @@ __all__ = [
     "read_code",
     "shown",
     "stage_words",
+    "to_mind",
     "walk",
     "walk_as_json",
     "worksheets",

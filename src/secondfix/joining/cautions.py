@@ -1,121 +1,19 @@
-"""Cautions that papers and worksheets print: what to do before hands go into a wall box, and what to mind.
+"""The cautions of one device where it stands.
 
 The words tell what to do; none of them calls anything free of danger. Sources as named beside each;
 the wording is ours. Local code and a licensed person always decide.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import replace
 
 from secondfix.catalogue import Form, Output, Stated
-from secondfix.house import EARTH, Box, Load, Schedule, settled
+from secondfix.house import EARTH, Box, House, Load, Schedule, is_nec, settled
 from secondfix.joining.circuits import feed_of, is_wired
 from secondfix.joining.fronts import joined_on_bench
+from secondfix.joining.usual_cautions import CP, Caution, before_boxes, to_mind
 from secondfix.joining.wording import LIVE_UNTIL_PROVED, circuits_words
-from secondfix.terms import PURPOSES, PlateMaterial, Purpose, ShellMaterial, UnattendedOn
-
-CP = "common practice, no source"
-_UK = "Electricity at Work Regulations 1989 reg. 12-14; HSE GS38, HSG85 (secondary)"
-_BS7671 = "BS 7671 chapter 46, 537.2, table 537.4 (secondary)"
-
-
-@dataclass(frozen=True, slots=True)
-class Caution:
-    """One caution: a stable id, one or two sentences, and where they come from."""
-
-    id: str
-    words: str
-    source: str
-
-
-ISOLATION: tuple[Caution, ...] = (
-    Caution(
-        "licensed_person",
-        "Work on mains can kill. A licensed person does it; local code decides who that is and what must be "
-        "notified. This paper advises and decides nothing.",
-        CP,
-    ),
-    Caution(
-        "every_source",
-        "Get leave, and find the circuit and every other source in the box: a second circuit, the neutral of "
-        "another circuit, solar panels, a battery, a generator.",
-        _UK,
-    ),
-    Caution(
-        "isolate",
-        "Switch the load off, then open the isolating device. A press on a button, an app, a scene "
-        "or a smart switch is not isolation.",
-        f"29 CFR 1910.333(b)(2), read as WAC 296-24-975; {_BS7671}",
-    ),
-    Caution(
-        "lock_off",
-        "Lock off with a key that only you have, and hang a notice. Every further person adds a lock.",
-        f"{_UK}; 29 CFR 1910.147 (secondary)",
-    ),
-    Caution(
-        "prove_tester",
-        "Prove a two-pole voltage indicator on a proving unit or a source known to be live. Not with a volt "
-        "stick, not with a multimeter.",
-        "HSE GS38 (secondary)",
-    ),
-    Caution(
-        "prove_dead",
-        "Prove dead at the point of work, every pair of conductors: line to neutral, line to earth, "
-        "neutral to earth, and between circuits.",
-        _UK,
-    ),
-    Caution(
-        "prove_again",
-        "Prove the indicator once more afterwards. After every break, prove dead anew.",
-        "HSE GS38 (secondary)",
-    ),
-    Caution(
-        "stored_charge",
-        "Modules and drivers keep a charge after the supply is off: wait, or discharge, before touching.",
-        _UK,
-    ),
-)
-
-GENERAL: tuple[Caution, ...] = (
-    Caution(
-        "lamps_live_when_off",
-        "A lamp may be live while it is dark, for an electronic switch lets a little through: isolate before "
-        "changing lamps.",
-        f"EN 60669-2-1 scope note (read); {_BS7671}",
-    ),
-    Caution(
-        "rated_load",
-        "Do not go past the load printed for its kind, and tighten terminals to the printed torque.",
-        CP,
-    ),
-    Caution(
-        "insulation_test",
-        "Disconnect modules before an insulation test: it destroys them, and its reading through them is "
-        "worth nothing.",
-        CP,
-    ),
-    Caution(
-        "own_neutral",
-        "Never feed a switch from a borrowed neutral, never feed a circuit backwards, and never use the "
-        "protective conductor as neutral.",
-        CP,
-    ),
-    Caution(
-        "bathroom_zones",
-        "In rooms with a bath or shower the zones decide what may be fitted, and where.",
-        "IEC 60364-7-701; BS 7671 section 701 (secondary)",
-    ),
-    Caution(
-        "not_through_module",
-        "Emergency lighting, fire alarm and medical supplies do not go through a switch module.",
-        CP,
-    ),
-    Caution(
-        "earth_metal",
-        "Metal boxes and metal plates are connected to the protective conductor.",
-        "IEC 60364-4-41 (from memory)",
-    ),
-)
+from secondfix.terms import PURPOSES, PlateMaterial, Purpose, ShellMaterial, UnattendedOn, said
 
 _LIVE = Caution(
     "live_front",
@@ -140,6 +38,12 @@ _BATHROOM = Caution(
     "bathroom_here",
     "This room is tagged as wet: look up its zones before fitting anything.",
     "IEC 60364-7-701; BS 7671 section 701 (secondary)",
+)
+_BATHROOM_NEC = Caution(
+    "bathroom_here",
+    "This room is tagged as wet: look up what local code allows in tub and shower spaces before fitting "
+    "anything.",
+    "NEC 404.4 (from memory)",
 )
 HEATERS = frozenset(
     {
@@ -172,12 +76,12 @@ def _cautions(schedule: Schedule, device_id: str) -> Iterator[Caution]:
         yield from _of_feed(schedule, place)
     box = house.boxes.get(place)
     if wired and box:
-        yield from _of_box(box)
+        yield from _of_box(house, box)
     for channel in schedule.channels_of[device_id]:
         if channel.load_id:
             yield from _of_load(channel.number, house.loads[channel.load_id])
     if WET_TAGS & set(house.rooms[schedule.room_of_device(device_id)].tags):
-        yield _BATHROOM
+        yield _BATHROOM_NEC if is_nec(house) else _BATHROOM
 
 
 _MODULES = {Form.IN_BOX_MODULE, Form.LUMINAIRE_MODULE, Form.CEILING_MODULE, Form.BOARD_MODULE}
@@ -191,45 +95,56 @@ _BOARD = Caution(
 
 
 def _of_front(schedule: Schedule, device_id: str) -> Iterator[Caution]:
+    house = schedule.house
     from_sheet = schedule.model_of(device_id)
     if from_sheet is None or from_sheet.live_parts_front_off is Stated.NOT_STATED:
-        yield _LIVE_NOT_STATED
+        yield _said(house, _LIVE_NOT_STATED)
     elif from_sheet.live_parts_front_off is Stated.YES:
-        yield _LIVE
+        yield _said(house, _LIVE)
     if joined_on_bench(from_sheet):
-        yield _BENCH
+        yield _said(house, _BENCH)
     if from_sheet and (from_sheet.form in _MODULES or from_sheet.output in _ELECTRONIC):
-        yield next(c for c in ISOLATION if c.id == "stored_charge")
+        yield next(c for c in before_boxes(house) if c.id == "stored_charge")
     if from_sheet and from_sheet.form is Form.BOARD_MODULE:
-        yield _BOARD
+        yield _said(house, _BOARD)
+
+
+def _said(house: House, caution: Caution) -> Caution:
+    """A caution in which no name stands, in the words of the house."""
+    return replace(caution, words=said(caution.words, nec=is_nec(house)))
 
 
 def _of_feed(schedule: Schedule, place: str) -> Iterator[Caution]:
-    feed = feed_of(schedule, place)
+    feed, nec = feed_of(schedule, place), is_nec(schedule.house)
     if len(feed.circuits) > 1:
         yield Caution(
             "two_circuits",
             f"More than one circuit is in this box: {circuits_words(schedule.house, feed.circuits)}. "
-            "Isolate all of them, and prove dead between them too.",
-            "BS 7671 514.10.1 (from memory); NEC 404.8(B) (secondary)",
+            + said("Isolate all of them, and prove dead between them too.", nec=nec),
+            "NEC 404.8(B) (secondary)" if nec else "BS 7671 514.10.1 (from memory)",
         )
     if feed.open_ends:
         what = "The circuit" if feed.unknown else "Not every circuit"
         known = "here is not known" if feed.unknown else "here is known"
-        yield Caution("unknown_circuit", f"{what} {known}: {LIVE_UNTIL_PROVED} at this place.", CP)
+        yield Caution(
+            "unknown_circuit", f"{what} {known}: {said(LIVE_UNTIL_PROVED, nec=nec)} at this place.", CP
+        )
 
 
-def _of_box(box: Box) -> Iterator[Caution]:
+def _of_box(house: House, box: Box) -> Iterator[Caution]:
     if any(settled(m.neutral) == EARTH for m in box.mounts.values()):
         yield Caution(
             "earth_as_neutral",
-            "A protective conductor is used as neutral in this box: danger. It may carry current; "
-            "have it put right before anything is fitted.",
-            "IEC 60364-5-54 (from memory)",
+            said(
+                "A protective conductor is used as neutral in this box: danger. It may carry current; "
+                "have it put right before anything is fitted.",
+                nec=is_nec(house),
+            ),
+            "NEC 404.22 (secondary)" if is_nec(house) else "IEC 60364-5-54 (from memory)",
         )
     metal = settled(box.shell) is ShellMaterial.METAL or settled(box.plate) is PlateMaterial.METAL
     if metal:
-        yield next(c for c in GENERAL if c.id == "earth_metal")
+        yield next(c for c in to_mind(house) if c.id == "earth_metal")
 
 
 def _of_load(number: int, load: Load) -> Iterator[Caution]:

@@ -10,6 +10,9 @@ from secondfix.assumptions import Assumptions
 from secondfix.house import House, Room
 
 
+_STOREY, _ROOM = LEANS_ON = ("storey_change_m", "room_change_m")
+
+
 def walking_mm(house: House, places: Sequence[str], assumptions: Assumptions) -> NDArray[np.int64]:
     """Walking between every two of ``places`` (box or place ids), in mm.
 
@@ -22,8 +25,8 @@ def walking_mm(house: House, places: Sequence[str], assumptions: Assumptions) ->
     storeys = [house.rooms[r].storey for r in rooms]
     at = [_point(house, p, r) for p, r in zip(places, rooms, strict=True)]
     number = _storey_numbers(house)
-    change = 1000 * assumptions.value("storey_change_m")
-    other_room = 1000 * assumptions.value("room_change_m")
+    change = 1000 * assumptions.value(_STOREY)
+    other_room = 1000 * assumptions.value(_ROOM)
     table = np.zeros((len(places), len(places)), dtype=np.int64)
     for i, here in enumerate(at):
         for j in range(i):

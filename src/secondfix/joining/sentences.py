@@ -8,6 +8,7 @@ from collections.abc import Iterator
 
 from secondfix.catalogue import Act, Procedure, Step
 from secondfix.joining.fronts import Body, Fed, wants_bench
+from secondfix.terms import said
 
 BENCH = (
     "Not where it is fitted: on a bench, before fitting, by a person authorised for live work under local "
@@ -40,14 +41,17 @@ _POWER_AFTER: dict[Fed, str] = {
 }
 
 
-def procedure_sentences(procedure: Procedure, body: Body, *, bench: bool = False) -> tuple[str, ...]:
+def procedure_sentences(
+    procedure: Procedure, body: Body, *, bench: bool = False, nec: bool = False
+) -> tuple[str, ...]:
     """Each step as one sentence, then the maker's note where there is one.
 
     ``Press 3 times within 1.5 s: the hidden button.`` ``Hold for 10 s: any button. Watch for: blinks
     green twice.`` On the bench, by ``bench`` or because the gesture wants it, the first sentence says so.
+    In NEC houses (``nec``) our own sentences are in their words; the maker's stay as written.
     """
     on_bench = bench or wants_bench(body, procedure)
-    told = tuple(_on_bench(procedure) if on_bench else _in_place(procedure, body))
+    told = tuple(_on_bench(procedure, nec=nec) if on_bench else _in_place(procedure, body, nec=nec))
     note = procedure.note.strip()
     return (*told, note) if note else told
 
@@ -57,30 +61,31 @@ def seconds_words(milliseconds: int) -> str:
     return f"{milliseconds / 1000:g} s"
 
 
-def _in_place(procedure: Procedure, body: Body) -> Iterator[str]:
+def _in_place(procedure: Procedure, body: Body, *, nec: bool) -> Iterator[str]:
     power, was_off, open_ = True, False, False
     for step in procedure.steps:
         if step.act is Act.RELEASE_FRONT:
             open_ = True
-            yield _then(_DEAD_FIRST[body.fed] if body.live else _FRONT[step.act], step)
+            yield _then(said(_DEAD_FIRST[body.fed] if body.live else _FRONT[step.act], nec=nec), step)
         elif step.act is Act.REFIT_FRONT:
             open_ = False
-            yield _then(_POWER_AFTER[body.fed] if body.live and power else _FRONT[step.act], step)
+            after = _POWER_AFTER[body.fed] if body.live and power else _FRONT[step.act]
+            yield _then(said(after, nec=nec), step)
         elif step.act is Act.POWER_OFF:
             power, was_off = False, True
-            yield _then(_OFF[body.fed], step)
+            yield _then(said(_OFF[body.fed], nec=nec), step)
         elif step.act is Act.POWER_ON:
             power = True
-            yield _then(_AGAIN[body.fed] if was_off else _ON[body.fed], step)
+            yield _then(said(_AGAIN[body.fed] if was_off else _ON[body.fed], nec=nec), step)
         else:
             yield _sentence(step)
     if open_ and body.live:
         yield "Fit the front again before power returns."
 
 
-def _on_bench(procedure: Procedure) -> Iterator[str]:
+def _on_bench(procedure: Procedure, *, nec: bool) -> Iterator[str]:
     """The lead is dead whenever the front comes off or goes on."""
-    yield BENCH
+    yield said(BENCH, nec=nec)
     lead, wanted, open_ = False, True, False
     for step in procedure.steps:
         if step.act in _FRONT or step.act is Act.POWER_OFF:

@@ -3,10 +3,11 @@
 from dataclasses import dataclass
 
 from secondfix.catalogue import CodeKind, Model, Removal
-from secondfix.house import Schedule
+from secondfix.house import Schedule, is_nec
 from secondfix.joining.cautions import cautions_for
 from secondfix.joining.circuits import Group, is_wired
 from secondfix.joining.entry_rows import entries_words, entry_rows, function_test_rows, tell_apart
+from secondfix.joining.extending import extending_sentences
 from secondfix.joining.fronts import body_of, joined_on_bench
 from secondfix.joining.links import CONTROLLER
 from secondfix.joining.sentences import procedure_sentences, seconds_words
@@ -44,7 +45,10 @@ WINDOW_NOTES: dict[Protocol, str] = {
 
 @dataclass(frozen=True, slots=True)
 class _Turn:
-    """One device's steps in the walk: where it is fitted, joined, and heard in its place."""
+    """One device's steps in the walk: where it is fitted, joined, and heard in its place.
+
+    One without a radio is fitted and tested: its test stands for the other two.
+    """
 
     fit: WalkStep
     join: WalkStep
@@ -57,7 +61,7 @@ class _Turn:
 
 
 def worksheets(schedule: Schedule, walk: Walk, names: Names) -> tuple[Worksheet, ...]:
-    """A worksheet for each join step of the walk, in its order.
+    """A worksheet for each device, in the order in which the walk joins them, or tests what has no radio.
 
     What the model does not state is said to be not stated, never left out. Holds the key ring's
     reference of a code, never the code itself.
@@ -66,12 +70,19 @@ def worksheets(schedule: Schedule, walk: Walk, names: Names) -> tuple[Worksheet,
     grouped = groups_of(schedule, tuple(schedule.house.devices))
     group_at = {place: group for group in grouped for place in group.places}
     sheets = []
-    for number, join in enumerate(walk.joins(), 1):
+    for number, join in enumerate(filter(lambda step: _own_turn(schedule, step), walk.steps), 1):
         test = by_kind[StepKind.FUNCTION_TEST, join.device]
         seat = test if Mark.BENCH in join.marks else join
         turn = _Turn(by_kind[StepKind.FIT, join.device], join, seat)
         sheets.append(_worksheet(schedule, names, number, turn, group_at.get(join.place)))
     return tuple(sheets)
+
+
+def _own_turn(schedule: Schedule, step: WalkStep) -> bool:
+    """Whether a worksheet begins at this step: a join, or the test of a device without a radio."""
+    if step.kind is StepKind.FUNCTION_TEST:
+        return step.device is not None and not schedule.on_radio(step.device)
+    return step.kind is StepKind.JOIN
 
 
 def _worksheet(schedule: Schedule, names: Names, number: int, turn: _Turn, group: Group | None) -> Worksheet:
@@ -80,6 +91,7 @@ def _worksheet(schedule: Schedule, names: Names, number: int, turn: _Turn, group
     model = schedule.model_of(device_id)
     protocol = protocol_of(schedule, device_id)
     opened = group if group and is_wired(schedule, device_id) else None
+    joins, nec = schedule.on_radio(device_id), is_nec(schedule.house)
     return Worksheet(
         number=number,
         stage=step.stage,
@@ -92,15 +104,17 @@ def _worksheet(schedule: Schedule, names: Names, number: int, turn: _Turn, group
         isolate=_isolate(schedule, turn, opened) if opened else "",
         cautions=cautions_for(schedule, device_id),
         code=code_line(schedule, device_id),
-        removal=removal_sentences(model, protocol),
-        window=_window(protocol),
-        procedure=_procedure(model),
-        through=_through(schedule, turn),
-        time=_time(model, step),
+        joins=joins,
+        extending=extending_sentences(schedule, device_id),
+        removal=removal_sentences(model, protocol, nec=nec) if joins else (),
+        window=_window(protocol) if joins else (),
+        procedure=_procedure(model, nec=nec) if joins else (),
+        through=_through(schedule, turn) if joins else "",
+        time=_time(model, step) if joins else "",
         entries_expected=model.entries if model else None,
-        entries_words=entries_words(model),
+        entries_words=entries_words(model) if joins else "",
         entries=entry_rows(names, device_id),
-        tell_apart=tell_apart(schedule, device_id, protocol),
+        tell_apart=tell_apart(schedule, device_id, protocol) if joins else (),
         power_loss=power_loss_words(schedule, device_id),
         time_limits=time_limit_words(schedule, device_id),
         when_nothing=WHEN_NOTHING[protocol] if protocol else (),
@@ -116,10 +130,10 @@ def _isolate(schedule: Schedule, turn: _Turn, group: Group) -> str:
     return f"{words} It is fitted in stage {turn.fit.stage}." if other else words
 
 
-def _procedure(model: Model | None) -> tuple[str, ...]:
+def _procedure(model: Model | None, *, nec: bool) -> tuple[str, ...]:
     if model is None or model.join is None:
         return ("Not known: the model is not known.",)
-    return procedure_sentences(model.join, body_of(model), bench=joined_on_bench(model))
+    return procedure_sentences(model.join, body_of(model), bench=joined_on_bench(model), nec=nec)
 
 
 def code_line(schedule: Schedule, device_id: str) -> CodeLine | None:
@@ -134,7 +148,9 @@ def code_line(schedule: Schedule, device_id: str) -> CodeLine | None:
     return CodeLine(model.code, words, where, ref)
 
 
-def removal_sentences(model: Model | None, protocol: Protocol | None) -> tuple[str, ...]:
+def removal_sentences(
+    model: Model | None, protocol: Protocol | None, *, nec: bool = False
+) -> tuple[str, ...]:
     """What comes before joining: removal, always, where it was used, or where it is not stated.
 
     First when it is asked for; then the steps; then, where there is one, a lead for the reset and its steps.
@@ -143,10 +159,10 @@ def removal_sentences(model: Model | None, protocol: Protocol | None) -> tuple[s
         return ()
     word = PROTOCOLS[protocol].remove if protocol else "remove"
     body, bench = body_of(model), joined_on_bench(model)
-    how = procedure_sentences(model.remove, body, bench=bench) if model.remove else ()
+    how = procedure_sentences(model.remove, body, bench=bench, nec=nec) if model.remove else ()
     how = how or ("How to remove it is not stated.",)
     if model.reset:
-        how = (*how, "Or reset it:", *procedure_sentences(model.reset, body, bench=bench))
+        how = (*how, "Or reset it:", *procedure_sentences(model.reset, body, bench=bench, nec=nec))
     lead = {
         Removal.ALWAYS: "Even when new, remove it first ({}): have a controller in that mode at hand.",
         Removal.WHEN_USED: "Only if it was in use before: remove it first ({}).",

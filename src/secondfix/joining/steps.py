@@ -3,6 +3,8 @@
 from dataclasses import asdict, dataclass
 from enum import StrEnum
 
+from secondfix.terms import said
+
 
 class StepKind(StrEnum):
     """What is done in one step of the walk."""
@@ -24,9 +26,9 @@ class Mark(StrEnum):
     BENCH = "join before fitting, on a bench"
 
 
-def stage_words(stage: int) -> str:
+def stage_words(stage: int, *, nec: bool = False) -> str:
     """``Before any isolation``, or ``Stage 3``: the same on the walk and on every sheet."""
-    return f"Stage {stage}" if stage else "Before any isolation"
+    return f"Stage {stage}" if stage else said("Before any isolation", nec=nec)
 
 
 @dataclass(frozen=True, slots=True)

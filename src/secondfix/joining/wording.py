@@ -3,11 +3,11 @@
 from collections.abc import Sequence
 
 from secondfix.catalogue import Form
-from secondfix.house import House, Schedule
+from secondfix.house import House, Schedule, is_nec
 from secondfix.joining.circuits import Group
 from secondfix.joining.links import CONTROLLER
 from secondfix.joining.through import Choice
-from secondfix.terms import PROTOCOLS, Protocol, ProtocolWords
+from secondfix.terms import PROTOCOLS, Protocol, ProtocolWords, said
 
 LIVE_UNTIL_PROVED = "treat it as live until proved dead"
 
@@ -49,22 +49,21 @@ def circuits_words(house: House, circuits: Sequence[str]) -> str:
 
 def isolate_words(house: House, group: Group, places: Sequence[str]) -> str:
     """What to isolate, all of it and why, and where to prove it: the same on the walk and on each sheet."""
-    where = ", ".join(places)
+    where, nec = ", ".join(places), is_nec(house)
     if not group.circuits:
-        return (
-            f"The circuit at {where} is not known: find it, isolate it, lock off, and prove dead at {where}; "
-            f"{LIVE_UNTIL_PROVED}."
-        )
+        do = said("find it, isolate it, lock off, and prove dead", nec=nec)
+        return f"The circuit at {where} is not known: {do} at {where}; {said(LIVE_UNTIL_PROVED, nec=nec)}."
     what = circuits_words(house, group.circuits)
     if len(group.circuits) > 1:
         what += f" together ({'; '.join(group.why)})"
-    return f"Isolate {what}: lock off, and prove dead at {where}."
+    then = said("lock off, and prove dead", nec=nec)
+    return f"{said('Isolate', nec=nec)} {what}: {then} at {where}."
 
 
 def energise_words(house: House, circuits: Sequence[str]) -> str:
     """What to energise."""
     what = circuits_words(house, circuits) if circuits else "the circuit that was found"
-    return f"See that every front is on. Energise {what} again."
+    return f"See that every front is on. {said('Energise', nec=is_nec(house))} {what} again."
 
 
 def fit_words(schedule: Schedule, device_id: str) -> str:
@@ -117,7 +116,7 @@ def bench_words(schedule: Schedule, device_id: str) -> str:
         f"{words.join[0].upper()}{words.join[1:]} {device_title(schedule, device_id)} on a bench beside the "
         f"{words.controller}, before it is fitted: the gesture wants its front off and power on, and live "
         "parts can then be touched. Not in its wall box by this sheet; on the bench by a person authorised "
-        "for live work under local code."
+        f"for {said('live work', nec=is_nec(schedule.house))} under local code."
     )
 
 

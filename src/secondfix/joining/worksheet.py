@@ -3,8 +3,8 @@
 from dataclasses import dataclass
 
 from secondfix.catalogue import CodeKind
-from secondfix.joining.cautions import Caution
 from secondfix.joining.steps import Mark
+from secondfix.joining.usual_cautions import Caution
 from secondfix.joining.when_nothing import Try
 
 
@@ -43,7 +43,9 @@ class FunctionTestRow:
 class Worksheet:
     """All that one device asks of whoever fits and joins it.
 
-    ``number`` counts worksheets in walk order; ``stage`` is that of joining (``stage_words``).
+    ``number`` counts worksheets in walk order; ``stage`` is that of joining (``stage_words``). ``joins`` is
+    false for an extension unit, which has no radio: ``extending`` then says what it extends and by which
+    core, and all that speaks of joining is empty.
     ``circuits`` and ``isolate`` are the whole group that is isolated when it is fitted. ``removal``
     begins with when it is asked for; a sentence there that ends in a colon leads a block of its own.
     Sentences are complete; an empty tuple means that nothing is asked. ``entries_expected`` is None
@@ -61,6 +63,8 @@ class Worksheet:
     isolate: str
     cautions: tuple[Caution, ...]
     code: CodeLine | None
+    joins: bool
+    extending: tuple[str, ...]
     removal: tuple[str, ...]
     window: tuple[str, ...]
     procedure: tuple[str, ...]

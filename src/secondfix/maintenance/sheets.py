@@ -18,4 +18,4 @@ def sheets_of(
     own = {fit.device: after.devices[fit.device] for fit in fits}
     rows = schedule(after.model_copy(update={"devices": own}), after.models)
     sheets = worksheets(rows, walk(rows, {}, assumptions), names)
-    return tuple(replace(sheet, through=_THROUGH) for sheet in sheets)
+    return tuple(replace(sheet, through=_THROUGH) if sheet.joins else sheet for sheet in sheets)

@@ -43,7 +43,7 @@ def worksheets_pdf(schedule: Schedule, walk: Walk, *, setting: Setting) -> bytes
     test's rows. Codes themselves are never printed here. The same arguments give the same bytes.
     """
     sheets = [
-        cautions_sheet("S0/01"),
+        cautions_sheet(schedule.house, "S0/01"),
         _order_sheet(schedule, walk, "S0/02"),
         *(_worksheet(w) for w in worksheets(schedule, walk, names(schedule))),
     ]

@@ -11,6 +11,7 @@ from secondfix.terms.lengths import (
     walked_way,
 )
 from secondfix.terms.materials import Finish, LayerMaterial, PlateMaterial, ShellMaterial
+from secondfix.terms.nec_words import said, said_around_names
 from secondfix.terms.power import POWER_LOSS_LABELS, PowerLossState
 from secondfix.terms.protocols import PROTOCOLS, Protocol, ProtocolWords
 from secondfix.terms.purposes import PURPOSES, AllOff, Purpose, PurposePolicy, UnattendedOn
@@ -42,6 +43,8 @@ __all__ = [
     "drawn_length",
     "feet_inches",
     "printed_mm",
+    "said",
+    "said_around_names",
     "taped_gap",
     "taped_height",
     "walked_way",

@@ -56,7 +56,7 @@ def _sheets(
     marks = keynotes(answers)
     wide, high = (mm * PX_PER_MM for mm in body_mm(setting.size_for(schedule.house), landscape=True))
     rest = [
-        cautions_sheet("S0/03"),
+        cautions_sheet(schedule.house, "S0/03"),
         snag_sheet(schedule, answers, "S1/01"),
         assumptions_sheet(schedule, answers, assumptions, "S1/02"),
         *plan_sheets(schedule, marks, wide=wide, high=high),

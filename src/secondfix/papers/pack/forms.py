@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from secondfix.house import Schedule
+from secondfix.house import Schedule, is_nec
 from secondfix.joining import FunctionTestRow, function_test_rows
 from secondfix.papers.blocks import (
     Block,
@@ -22,7 +22,7 @@ from secondfix.papers.blocks import (
 from secondfix.papers.duties import duty_words, rows_of_box
 from secondfix.papers.places import id_words, room_name, thing_words
 from secondfix.scenes import resolve
-from secondfix.terms import PROTOCOLS
+from secondfix.terms import PROTOCOLS, said
 
 _ROW_MM = 8.5
 
@@ -138,10 +138,13 @@ def failing_sheet(schedule: Schedule, number: str) -> Sheet:
     used = {n.protocol for n in house.networks.values()}
     verbs = "; ".join(f"{p.label}: {p.remove}" for k, p in PROTOCOLS.items() if k in used)
     fill = {"removing": f" ({verbs})" if verbs else "", "box": next(iter(house.boxes), "B1")}
-    at_once, replacing = ([w.format(**fill) for w in words] for words in (_AT_ONCE, _REPLACING))
+    nec = is_nec(house)
+    at_once, replacing = (
+        [said(w, nec=nec).format(**fill) for w in words] for words in (_AT_ONCE, _REPLACING)
+    )
     blocks: list[Block] = [
-        cautions("Work on mains can kill.", _BEFORE),
-        write_on(["The firm", "Its telephone", "Where the board is"]),
+        cautions("Work on mains can kill.", [said(w, nec=nec) for w in _BEFORE]),
+        write_on(["The firm", "Its telephone", said("Where the board is", nec=nec)]),
         beside(
             [heading("At once, for whoever lives here"), steps(at_once)],
             [
@@ -154,7 +157,7 @@ def failing_sheet(schedule: Schedule, number: str) -> Sheet:
     if house.outside_uses:
         blocks += [heading("Uses that the house does not own"), _outside_uses(schedule)]
     blocks += [heading("Swaps"), _swaps()]
-    return Sheet(number, "When a switch fails", "Keep this sheet where the board is.", blocks)
+    return Sheet(number, "When a switch fails", said("Keep this sheet where the board is.", nec=nec), blocks)
 
 
 def _swaps() -> Block:

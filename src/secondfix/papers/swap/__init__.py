@@ -24,7 +24,7 @@ def swap_pdf(house: House, plan: SwapPlan, *, setting: Setting) -> bytes | list[
     sheets: list[Sheet] = [outcome_sheet(house, plan, "S10/01")]
     if plan.outcome is not Outcome.REFUSED:
         sheets += [
-            cautions_sheet("S10/02"),
+            cautions_sheet(house, "S10/02"),
             at_box_sheet(plan, "S10/03"),
             afterwards_sheet(house, plan, "S10/04"),
         ]
