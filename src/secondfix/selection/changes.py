@@ -7,10 +7,10 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from typing import Any
 
-from secondfix.house import ABSENT, EARTH, Box, Duty, Fact, Load, settled
+from secondfix.house import ABSENT, EARTH, Box, Duty, Fact, Load, is_nec, settled
 from secondfix.selection.choice import Refusal, Spot, WantedGang
 from secondfix.selection.ground import CAPPED, SCENES_ONLY, Ground
-from secondfix.terms import PROTOCOLS, Known
+from secondfix.terms import PROTOCOLS, Known, printed_mm
 
 # Depths of boxes: UK 25, 35, 47 mm, German 61, 68 mm, NEC 3-1/2 in, which is 89 mm (all secondary).
 BOX_DEPTHS_MM = (25, 35, 47, 61, 68, 89)
@@ -131,12 +131,12 @@ def _one_circuit(ground: Ground, spot: Spot) -> Iterator[Change]:
 
 
 def _deeper(ground: Ground, spot: Spot) -> Iterator[Change]:
-    depth = settled(ground.house.boxes[spot.place].depth_mm)
+    depth, nec = settled(ground.house.boxes[spot.place].depth_mm), is_nec(ground.house)
     for deeper in BOX_DEPTHS_MM:
         if depth is not None and deeper > depth:
             new = _fact(deeper)
             yield Change(
-                f"Fit a box {deeper} mm deep in place of {depth} mm.",
+                f"Fit a box {printed_mm(deeper, nec=nec)} deep in place of {printed_mm(depth, nec=nec)}.",
                 _boxed(spot.place, lambda box, new=new: box.model_copy(update={"depth_mm": new})),  # type: ignore[misc] # binds the depth of this turn
             )
 
