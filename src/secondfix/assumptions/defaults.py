@@ -1,4 +1,4 @@
-"""The defaults in code. Each package reads its own by name; docs/assumptions.md prints them all."""
+"""The defaults in code. Each package reads its own by name; `secondfix assumptions` prints them all."""
 
 from secondfix.assumptions import by_ear, electrical, joining, maintenance, radio, scenes
 from secondfix.assumptions.assumption import Assumption, Assumptions

@@ -24,7 +24,6 @@ class ProtocolWords:
     join: str
     joined: str
     remove: str
-    removed: str
     controller: str
     window: str
     whole_entry: int | None
@@ -32,17 +31,16 @@ class ProtocolWords:
 
 PROTOCOLS: dict[Protocol, ProtocolWords] = {
     Protocol.ZIGBEE: ProtocolWords(
-        "Zigbee", "join", "joined", "leave", "left", "coordinator", "open the network for joining", None
+        "Zigbee", "join", "joined", "leave", "coordinator", "open the network for joining", None
     ),
     Protocol.ZWAVE: ProtocolWords(
-        "Z-Wave", "include", "included", "exclude", "excluded", "controller", "start inclusion", 0
+        "Z-Wave", "include", "included", "exclude", "controller", "start inclusion", 0
     ),
     Protocol.MATTER_THREAD: ProtocolWords(
         "Matter over Thread",
         "commission",
         "commissioned",
         "remove from the fabric",
-        "removed from the fabric",
         "controller",
         "start commissioning",
         None,
