@@ -2,6 +2,7 @@
 
 from secondfix.maintenance.asked import device_at
 from secondfix.maintenance.beginning import Begun, begin_from
+from secondfix.maintenance.controller import LEANS_ON as TIME_LEANS_ON
 from secondfix.maintenance.controller import Kept, Rebuilt, controller_replaced
 from secondfix.maintenance.dangers import Reason, Refusal
 from secondfix.maintenance.device_list import ListRow
@@ -19,13 +20,14 @@ from secondfix.maintenance.reconciling import (
 from secondfix.maintenance.removal import Removal, Way
 from secondfix.maintenance.replacing import Fit, Unit
 from secondfix.maintenance.suspects import Suspect, Suspects, suspects
-from secondfix.maintenance.swapping import swap
+from secondfix.maintenance.swapping import children_of, swap
 from secondfix.maintenance.teaching import Ask, Teach
 
 __all__ = [
     "CANNOT_TELL",
     "FAULTS",
     "OUTCOME_WORDS",
+    "TIME_LEANS_ON",
     "Ask",
     "Begun",
     "Difference",
@@ -52,6 +54,7 @@ __all__ = [
     "Unlike",
     "Way",
     "begin_from",
+    "children_of",
     "controller_replaced",
     "device_at",
     "reconcile",

@@ -20,6 +20,7 @@ from secondfix.maintenance.plan import Nearest, Outcome, SwapPlan
 from secondfix.maintenance.removal import removal_of
 from secondfix.maintenance.replacing import Site, Unit, site_of
 from secondfix.maintenance.sheets import sheets_of
+from secondfix.maintenance.snags import open_there, with_snags
 from secondfix.maintenance.swap_steps import notes_of, steps_of
 from secondfix.maintenance.teaching import asking, starts_again, teaching
 from secondfix.maintenance.trying import Ground, Tried, ground_of, tried
@@ -52,13 +53,13 @@ def swap(
     if faults:
         return faults
     site = site_of(house, failed, models, _taken(house, journal))
-    ground = ground_of(
-        site, assumptions, models, children=_children(site, reach) or (), node=_node(house, journal, failed)
-    )
+    children = None if reach is None else children_of(failed, reach)
+    ground = ground_of(site, assumptions, models, children=children or (), node=_node(house, journal, failed))
     one = tried(ground, asked, whole=whole)
     outcome = outcome_of(one)
     others = nearest_of(ground, asked, whole=whole) if nearest and outcome is not Outcome.KEPT else ()
-    return _plan(ground, one, outcome, children=_children(site, reach), others=others)
+    plan = _plan(ground, one, outcome, children=children, others=others)
+    return with_snags(plan, open_there(site, fold(house, journal).open_snags))
 
 
 def _plan(
@@ -108,14 +109,14 @@ def _plan(
 
 
 def _entries(site: Site, one: Tried, rows: Schedule) -> tuple[Expected, ...]:
-    """In the order of the work; a snag for each load that was worked here and now is by nothing."""
+    """In the order of the work; a snag for each load that now nothing works, and for each loss."""
     lost = tuple(load for load in site.loads().values() if idle(rows, load))
     assert one.names is not None  # asked where the house can be
     return (
         *one.standing,
         *setting_entries(one.names, one.fits),
         *test_entries(rows, one.fits),
-        *snag_entries(site, lost),
+        *snag_entries(site, one.fits, lost, one.losses),
     )
 
 
@@ -130,8 +131,6 @@ def _node(house: House, journal: Journal, failed: str) -> int | None:
     return joined.node if joined else None
 
 
-def _children(site: Site, reach: Reach | None) -> tuple[str, ...] | None:
-    """Devices whose route goes through the failed one, or that hang on it alone."""
-    if reach is None:
-        return None
-    return tuple(d.id for d in reach.devices if site.failed in d.hangs_on or site.failed in d.route)
+def children_of(device: str, reach: Reach) -> tuple[str, ...]:
+    """Devices whose route goes through this one, or that hang on it alone."""
+    return tuple(d.id for d in reach.devices if device in d.hangs_on or device in d.route)
