@@ -44,6 +44,7 @@ UNKNOWN: dict[str, tuple[dict[str, object], set[tuple[str, str]]]] = {
             ("earth_as_neutral", "B1"),
             ("neutral_circuit", "B1.1"),
             ("neutral_circuit", "B1.2"),
+            ("neutral_through", "B1"),
             ("multiway_supply", "B1.1"),
         },
     ),
@@ -51,7 +52,7 @@ UNKNOWN: dict[str, tuple[dict[str, object], set[tuple[str, str]]]] = {
         {"boxes.B3.gangs.1.line": None},
         {
             ("board_label", "B3.1"), ("neutral_circuit", "B3.1"), ("borrowed_neutral", "B3.1"),
-            ("circuit_load", "C1"),
+            ("circuit_load", "C1"), ("circuit_load", "C2"),
         },
     ),
     "the neutral of a load on another storey": ({"loads.L1.neutral": None}, {("borrowed_neutral", "B1.1")}),

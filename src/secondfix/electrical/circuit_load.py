@@ -68,15 +68,16 @@ def circuit_sums(schedule: Schedule, assumptions: Assumptions) -> dict[str, Circ
 
 
 def answers(case: Case) -> Iterator[Finding]:
-    """One answer per circuit that feeds a load of the book, where there is something to say.
+    """One answer per circuit that feeds a load of the book, or may, where there is something to say.
 
     Where nobody has stated what else hangs on the circuit the sum is a lower bound: it can only fail.
     """
     by_circuit = loads_by_circuit(case)
     astray = _astray(case, by_circuit.get(None, []))
-    for circuit_id, load_ids in by_circuit.items():
-        if circuit_id is not None:
-            may_hang = (*astray.get(circuit_id, ()), *astray.get(None, ()))
+    for circuit_id in case.house.circuits:
+        load_ids = by_circuit.get(circuit_id, [])
+        may_hang = (*astray.get(circuit_id, ()), *astray.get(None, ()))
+        if load_ids or may_hang:
             yield from _answer(case, circuit_id, load_ids, may_hang)
 
 

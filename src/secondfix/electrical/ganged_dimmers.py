@@ -32,19 +32,28 @@ def answers(case: Case) -> Iterator[Finding]:
 
 
 def _neighbours(case: Case, box_id: str) -> Iterator[tuple[str, tuple[int, tuple[str, ...]]]]:
-    """For each device on mounts: how many next to it are dimmers, and which are not yet decided."""
-    box, at = case.house.boxes[box_id], dict[str, str]()
+    """For each device on mounts: on how many sides a dimmer is next to it, and which beside it are undecided.
+
+    A device whose model is not decided may stand at any mount of its gangs or behind another there: it
+    takes no neighbour's place.
+    """
+    box, at = case.house.boxes[box_id], dict[int, list[str]]()
+    mounts: dict[str, list[int]] = {}
     for device_id in case.devices_in[box_id]:
         model = case.schedule.model_of(device_id)
         if model is None or model.mounts:
-            at |= dict.fromkeys(mounts_of(case.house.devices[device_id], box), device_id)
-    for device_id in dict.fromkeys(at.values()):
-        numbers = [int(n) for n, d in at.items() if d == device_id]
-        found = [at.get(str(min(numbers) - 1)), at.get(str(max(numbers) + 1))]
-        beside = [d for d in dict.fromkeys(found) if d is not None and d != device_id]
-        models = {d: case.schedule.model_of(d) for d in beside}
-        surely = sum(m is not None and m.output is Output.DIMMER for m in models.values())
-        yield device_id, (surely, tuple(d for d, m in models.items() if m is None))
+            mounts[device_id] = sorted(map(int, mounts_of(case.house.devices[device_id], box)))
+            for number in mounts[device_id]:
+                at.setdefault(number, []).append(device_id)
+    for device_id, numbers in mounts.items():
+        surely, perhaps = 0, list[str]()
+        for side in (numbers[0] - 1, numbers[-1] + 1) if numbers else ():
+            beside = {d: case.schedule.model_of(d) for d in at.get(side, ()) if d != device_id}
+            if any(m is not None and m.output is Output.DIMMER for m in beside.values()):
+                surely += 1
+            else:
+                perhaps += [d for d, m in beside.items() if m is None][:1]
+        yield device_id, (surely, tuple(perhaps))
 
 
 def _share(assumptions: Assumptions, neighbours: int) -> tuple[int, int]:
@@ -86,7 +95,7 @@ def _answer(case: Case, contact: Contact, surely: int, open_ids: tuple[str, ...]
     if current.high_ma is not None and 100 * current.high_ma <= least:
         also = (contact.device_id, contact.load_id)
         return passes(RULE, contact.place, value=value, limit=limit, also=also, assumptions=names)
-    looks = [*current.looks, *(model_look(d) for d in open_ids)]
+    looks = [*current.looks, *dict.fromkeys(model_look(d) for d in open_ids)]
     looks = looks or [*current.narrower, _fins_look(contact)]
     return _cannot(contact, looks, (value, limit), names)
 

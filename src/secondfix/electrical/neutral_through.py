@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from secondfix.electrical.case import Case
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import Mount, dead_first, settled
+from secondfix.house import Mount, dead_first, neutral_look, settled
 
 RULE = Rule(
     "neutral_through",
@@ -16,11 +16,11 @@ _LIMIT = "a joint of its own, and a tail to the device"
 
 
 def answers(case: Case) -> Iterator[Finding]:
-    """One answer per wall box with a mains device to which a neutral comes that circuits share."""
+    """One answer per wall box with a mains device that a neutral reaches, or may, which circuits share."""
     sharing = _sharing(case)
     if sharing:
         for box_id, box in case.house.boxes.items():
-            here = {n: m for n, m in box.mounts.items() if (settled(m.neutral) or "") in sharing}
+            here = {n: m for n, m in box.mounts.items() if settled(m.neutral) in {None, *sharing}}
             if here and case.wired_into(box_id):
                 yield _answer(case, box_id, here)
 
@@ -36,10 +36,12 @@ def _sharing(case: Case) -> set[str]:
 
 
 def _answer(case: Case, box_id: str, here: dict[str, Mount]) -> Finding:
+    shared = {number for number, mount in here.items() if settled(mount.neutral) is not None}
     through = {number: settled(mount.neutral_through) for number, mount in here.items()}
-    broken = [number for number, goes_on in through.items() if goes_on is False]
-    unseen = [number for number, goes_on in through.items() if goes_on is None]
-    also = (*dict.fromkeys(str(settled(m.neutral)) for m in here.values()), *case.devices_in[box_id])
+    broken = [number for number in through if through[number] is False and number in shared]
+    unseen = [number for number in through if not through[number]]
+    circuits = (str(settled(here[number].neutral)) for number in here if number in shared)
+    also = (*dict.fromkeys(circuits), *case.devices_in[box_id])
     if broken:
         return fails(
             RULE,
@@ -54,12 +56,16 @@ def _answer(case: Case, box_id: str, here: dict[str, Mount]) -> Finding:
             also=also,
         )
     if unseen:
-        looks = [_look(box_id, number) for number in unseen]
-        says = f"Whether the shared neutral goes on in box {box_id} without the device is not known."
+        looks = [look for number in unseen for look in _looks(box_id, number, shared, through[number])]
+        says = f"Whether a shared neutral goes on in box {box_id} without the device is not known."
         return cannot_tell(RULE, Severity.DANGER, box_id, says, looks=looks, limit=_LIMIT, also=also)
     return passes(RULE, box_id, value="by a joint of its own", limit=_LIMIT, also=also)
 
 
-def _look(box_id: str, number: str) -> Look:
-    words = f"see in box {box_id} whether the neutral at mount {number} goes on by a joint of its own"
-    return Look(box_id, f"mounts.{number}.neutral_through", dead_first(words))
+def _looks(box_id: str, number: str, shared: set[str], through: bool | None) -> Iterator[Look]:
+    """Whose neutral it is, and whether it goes on, each where it is not known."""
+    if number not in shared:
+        yield neutral_look(box_id, number)
+    if through is None:
+        words = f"see in box {box_id} whether the neutral at mount {number} goes on by a joint of its own"
+        yield Look(box_id, f"mounts.{number}.neutral_through", dead_first(words))
