@@ -70,7 +70,7 @@ def test_a_file_cut_anywhere_gives_all_whole_lines(steps: list[Step], cut: int) 
         (b"\xff\xfe", "line 2, byte 0: not UTF-8"),
         (b"[]", "line 2: a list; expected an object"),
         (b"7", "line 2: a number; expected an object"),
-        (b"null", "line 2: a null"),
+        (b"null", "line 2: null"),
         (b'{"format":2}', "line 2, format: 2; expected format 1: this entry was made by a newer Secondfix"),
         (b'{"format":1,"format":1}', "line 2, format: this key stands twice"),
         (b"[" * 60 + b"]" * 60, "nested too deep"),

@@ -8,7 +8,7 @@ from secondfix.catalogue import Model
 from secondfix.findings import Finding, finding_as_json, in_order
 from secondfix.house import House, schedule
 from secondfix.journal import AsBuilt, Journal
-from secondfix.scenes import CrossingKind, resolve
+from secondfix.scenes import CrossingKind, Resolution, resolve
 
 _OF_TESTS = frozenset({"crossed_gangs", "dead_gang", "test_missing", "scene_tested"})
 
@@ -26,18 +26,19 @@ class Found:
 def as_built(house: House, journal: Journal, *, models: Mapping[str, Model], now: str | None = None) -> Found:
     """Fold the journal over this revision. ``now`` is a time of day with offset; it decides nothing."""
     built = package.as_built(house, journal, models=models, now=now)
-    expected = {
-        r.scene_id: {
-            load: c.to for load, c in r.crossings.items() if c.kind is CrossingKind.SWITCHED and c.to
-        }
-        for r in resolve(schedule(house, house.models))
-    }
+    expected = {r.scene_id: switched(r) for r in resolve(schedule(house, house.models))}
+    since = package.fitted_since(built.house, built.folded)
     return Found(
         built,
-        package.function_test(house, built.folded),
-        package.scene_tests(built.folded, expected),
+        package.function_test(house, built.folded, since=since),
+        package.scene_tests(built.folded, expected, since=since),
         tuple(in_order(package.check(built, expected=expected))),
     )
+
+
+def switched(scene: Resolution) -> dict[str, str]:
+    """Each load that a scene switches, and which way."""
+    return {load: c.to for load, c in scene.crossings.items() if c.kind is CrossingKind.SWITCHED and c.to}
 
 
 def found_as_json(found: Found) -> dict[str, object]:

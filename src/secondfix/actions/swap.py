@@ -128,6 +128,7 @@ def swapped_as_json(swapped: Swapped) -> dict[str, object]:
         "outside_uses": [asdict(a) for a in p.asks],
         "teach": [asdict(t) for t in p.teach],
         "children": None if p.children is None else list(p.children),
+        "open_snags": [asdict(s) for s in p.snags],
         "steps": [asdict(s) for s in p.steps],
         "entries": [{"kind": e.kind, "subject": e.subject, **e.own} for e in p.entries],
     }  # fmt: skip

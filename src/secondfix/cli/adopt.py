@@ -36,7 +36,7 @@ def run(
 ) -> None:
     """Make a revision equal to the as-built house, and the entry that records what it took in."""
     house, firm = opened(house_file, firm_folder)
-    journal, lines = opened_journal(journal_files)
+    journal, lines = opened_journal(journal_files, house=house_file)
     if lines:
         refuse(
             [Fault("adopt", "", f"{len(lines)} lines that cannot be read", "a journal that is read whole")]

@@ -7,7 +7,7 @@ from secondfix.cli.check import findings_text
 from secondfix.cli.journals import JournalFiles, opened_journal, with_lines
 from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import counted, para
-from secondfix.findings import exit_code
+from secondfix.findings import Outcome, exit_code
 from secondfix.house import House
 
 app = verb_app()
@@ -22,7 +22,7 @@ def run(
 ) -> None:
     """What differs from the design, in words: the house as its journal found it."""
     house, firm = opened(house_file, firm_folder)
-    journal, lines = opened_journal(journal_files)
+    journal, lines = opened_journal(journal_files, house=house_file)
     now = datetime.now().astimezone().isoformat(timespec="seconds")
     found = as_built(house, journal, models=firm.models, now=now)
     if as_json:
@@ -40,7 +40,28 @@ def as_text(house: House, found: Found) -> str:
         f"{counted(len(built.differences), 'difference')} from the revision, "
         f"{counted(len(built.folded.open_snags), 'open snag')}"
     )
+    others = [f for f in found.findings if f.rule not in {"as_built_differs", "test_missing"}]
     lines = [para(d.says, indent=2, hang=2) for d in built.differences]
     lines += [para(r.says, indent=2, hang=2) for r in built.remarks]
     parts = [para(head), *(["\n".join(lines)] if lines else [])]
-    return "\n\n".join(parts + findings_text(f for f in found.findings if f.rule != "as_built_differs"))
+    return "\n\n".join([*parts, *findings_text(others), *missing_text(found)])
+
+
+def missing_text(found: Found) -> list[str]:
+    """What was not tested, in one paragraph: in a house that stands it is nearly everything."""
+    missing = [f for f in found.findings if f.rule == "test_missing" and f.outcome is Outcome.FAILS]
+    if not missing:
+        return []
+    first = missing[0]
+    places = ", ".join(f.place for f in missing)
+    since = [p.place for p in found.test.presses if p.since] + [s.scene for s in found.scenes if s.since]
+    again = f" Of these, tested before their device was fitted: {', '.join(since)}." if since else ""
+    return [
+        "\n".join(
+            [
+                para(f"○ Advice (test_missing). {len(missing)} not tested: {places}.{again}", hang=4),
+                para(f"do: {first.remedy}", indent=4, hang=2),
+                para(f"source: {first.source}", indent=4, hang=2),
+            ]
+        )
+    ]

@@ -70,7 +70,7 @@ def run(
             write_expected(entries, made, Journal(), house=house.id, revision=revision, writer=writer)
         leave(3)
     house, firm = opened(house_file, firm_folder)
-    journal, lines = opened_journal(journal_files or ())
+    journal, lines = opened_journal(journal_files or (), house=house_file)
     held = reconcile(house, journal, data, where=list_file, mapping=mapping, models=firm.models)
     if isinstance(held, list):
         refuse(held)

@@ -17,7 +17,17 @@ from secondfix.actions.swap import (
 )
 from secondfix.cli.expecting import EntriesFile, Revision, Writer, write_expected
 from secondfix.cli.journals import JournalOption, opened_journal, with_lines
-from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, refuse, verb_app
+from secondfix.cli.opening import (
+    AsJson,
+    Assume,
+    FirmFolder,
+    HouseFile,
+    leave,
+    opened,
+    print_json,
+    refuse,
+    verb_app,
+)
 from secondfix.cli.paper_options import (
     DrawnBy,
     Issue,
@@ -53,6 +63,13 @@ def run(
     ] = None,
     journal_files: JournalOption = None,
     firm_folder: FirmFolder = None,
+    assume: Assume = None,
+    codes: Annotated[
+        list[str] | None,
+        typer.Option(
+            "--code", metavar="REFERENCE", help="The key ring's reference of each new device, in order."
+        ),
+    ] = None,
     gang_by_gang: Annotated[
         bool, typer.Option("--gang-by-gang", help="Do not lead whole-device commands to the new device.")
     ] = False,
@@ -87,8 +104,8 @@ def run(
 
     Without FAILED, --silent says which device it is. With --controller, FAILED is a network.
     """
-    house, firm = opened(house_file, firm_folder)
-    journal, lines = opened_journal(journal_files or ())
+    house, firm = opened(house_file, firm_folder, assume)
+    journal, lines = opened_journal(journal_files or (), house=house_file)
     if failed is None:
         found = suspects(house, journal, models=firm.models, silent=silent or (), answering=answers or ())
         print_json(suspects_as_json(found)) if as_json else print(suspects_text(house, found))  # noqa: T201 - the command line prints
@@ -112,7 +129,7 @@ def run(
         )  # fmt: skip
         print_json(rebuilt_as_json(rebuilt)) if as_json else print(rebuilt_text(house, rebuilt))  # noqa: T201 - as above
         leave(with_lines(0, lines))
-    units = _units(replacement or [])
+    units = _units(replacement or [], codes or [])
     swapped = swap(
         house,
         journal,
@@ -143,15 +160,18 @@ def printed(house: House, plan: SwapPlan, setting: Setting) -> bytes:
     return made
 
 
-def _units(words: list[str]) -> list[Unit]:
+def _units(words: list[str], codes: list[str]) -> list[Unit]:
     units, faults = [], []
-    for word in words:
+    if len(codes) > len(words):
+        refuse([Fault("--code", "", f"{len(codes)} references", f"at most {len(words)}, one a new device")])
+    for n, word in enumerate(words):
         found = _WITH.match(word)
         if found is None:
             faults.append(Fault("WITH", "", f"'{word}'", "MODEL, MODEL:1,3 or LOAD=MODEL"))
             continue
         gangs = tuple(found["gangs"].split(",")) if found["gangs"] else None
-        units.append(Unit(found["model"], gangs=gangs, load=found["load"]))
+        code = codes[n] if n < len(codes) else None
+        units.append(Unit(found["model"], gangs=gangs, load=found["load"], code_ref=code))
     if faults:
         refuse(faults)
     return units

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from secondfix.cli.page import counted, para
 from secondfix.house import House
-from secondfix.joining import ISOLATION
+from secondfix.joining import before_boxes
 from secondfix.maintenance import OUTCOME_WORDS, Nearest, Outcome, Rebuilt, Suspects, SwapPlan
 
 
@@ -21,12 +21,16 @@ def plan_text(house: House, plan: SwapPlan) -> str:
         else []
     )
     parts += [_block("Lost:", [loss.words for loss in plan.losses])] if plan.losses else []
+    earlier = [f"{s.words} ({s.subject}, {s.entry})" for s in plan.snags]
+    parts += (
+        [_block("Open there since earlier; see whether this swap undoes it:", earlier)] if earlier else []
+    )
     looks = dict.fromkeys(look.words for f in plan.open for look in f.looks)
     parts += [_block("Cannot be told yet; look before fitting:", list(looks))] if looks else []
     parts += [_block("Models that would do there:", [*map(_near, plan.nearest)])] if plan.nearest else []
     if plan.outcome is not Outcome.REFUSED:
         parts += [_block("To note:", list(plan.notes))] if plan.notes else []
-        parts.append(_block("Before hands go into the box:", [c.words for c in ISOLATION]))
+        parts.append(_block("Before hands go into the box:", [c.words for c in before_boxes(house)]))
         parts.append("\n".join(["Steps:", *_steps(plan)]))
         parts.append(
             _block(

@@ -14,6 +14,7 @@ VERBS: dict[str, tuple[str, str]] = {
     "walk": ("walk", "An order in which every device can join."),
     "worksheet": ("worksheet", "One sheet for each device to join."),
     "pack": ("pack", "The handover pack, the findings and the worksheets as PDF."),
+    "record": ("record", "Append one entry to a journal: a test, a fitting, a correction, a snag."),
     "as-built": ("as_built", "The house as its journal found it, and how it differs from the design."),
     "test": ("function_test", "The function test: what each gang really works, crossed or dead gangs."),
     "adopt": ("adopt", "A new revision equal to the as-built house."),

@@ -17,9 +17,11 @@ from secondfix.journal.folding import Conflict, Folded, fold, history
 from secondfix.journal.journal import Journal, as_lines, journal_of, latest, merge
 from secondfix.journal.kinds import KINDS
 from secondfix.journal.lines import LARGEST_JOURNAL_BYTES, LONGEST_LINE_BYTES, as_line
+from secondfix.journal.marks import SnagRaised
 from secondfix.journal.pressing import FunctionTest, Press, Worked, function_test
 from secondfix.journal.read import new_entry, read_journal
 from secondfix.journal.remarks import Remark
+from secondfix.journal.retest import fitted_since
 from secondfix.journal.rules import RULES
 from secondfix.journal.scene_test import SceneTest, scene_tests
 from secondfix.journal.sorting import Told
@@ -48,6 +50,7 @@ __all__ = [
     "Press",
     "Remark",
     "SceneTest",
+    "SnagRaised",
     "Subject",
     "Told",
     "Unknown",
@@ -59,6 +62,7 @@ __all__ = [
     "as_lines",
     "check",
     "entry_as_json",
+    "fitted_since",
     "fold",
     "function_test",
     "history",

@@ -52,7 +52,7 @@ def tests_as_json(test: FunctionTest, scenes: tuple[SceneTest, ...]) -> dict[str
                 "subject": p.subject, "place": p.place, "device": p.device,
                 "expected": None if p.expected is None else list(p.expected),
                 "answered": list(p.answered), "also_answered": p.also_answered,
-                "worked": p.worked.value, "entry": p.entry,
+                "worked": p.worked.value, "entry": p.entry, "since": p.since,
             }
             for p in test.presses
         ],
@@ -64,7 +64,7 @@ def tests_as_json(test: FunctionTest, scenes: tuple[SceneTest, ...]) -> dict[str
             {
                 "scene": s.scene, "tested": s.tested, "disputed": s.disputed, "as_expected": s.as_expected,
                 "missing": list(s.missing), "extra": list(s.extra), "wrong_way": list(s.wrong_way),
-                "also_answered": s.also_answered,
+                "also_answered": s.also_answered, "since": s.since,
             }
             for s in scenes
         ],

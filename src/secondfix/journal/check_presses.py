@@ -109,8 +109,9 @@ def _press(house: House, press: Press) -> Iterator[Finding]:
     elif press.worked is Worked.NOTHING:
         yield _dead(press, label, should, also)
     elif press.worked is Worked.NOT_TESTED and press.expected:
+        when = f" since {press.since} was fitted" if press.since else ""
         yield _missing(
-            press.place, f"{label} {press.place}, which should work {should}, was not tested.", also
+            press.place, f"{label} {press.place}, which should work {should}, was not tested{when}.", also
         )
 
 
@@ -156,7 +157,8 @@ def scene_findings(house: House, scenes: tuple[SceneTest, ...]) -> Iterator[Find
         if scene.disputed:
             continue  # the conflict is told
         if scene.tested is None:
-            yield _missing(scene.scene, f"{label} was not tested.", [])
+            when = f" since {scene.since} was fitted" if scene.since else ""
+            yield _missing(scene.scene, f"{label} was not tested{when}.", [])
         elif scene.as_expected:
             yield passes(rules.SCENE, scene.scene, also=[scene.tested])
         else:

@@ -7,6 +7,7 @@ from secondfix.journal import rules
 from secondfix.journal.asbuilt import AsBuilt
 from secondfix.journal.check_presses import press_findings, scene_findings
 from secondfix.journal.pressing import function_test
+from secondfix.journal.retest import fitted_since
 from secondfix.journal.scene_test import scene_tests
 from secondfix.journal.subject import subject_of
 
@@ -18,8 +19,9 @@ def check(built: AsBuilt, *, expected: Mapping[str, Mapping[str, str]]) -> list[
     left out is not asked about. Gangs are held against the revision, so a crossing that was adopted is
     no longer one.
     """
-    test = function_test(built.revision, built.folded)
-    scenes = scene_tests(built.folded, expected)
+    since = fitted_since(built.house, built.folded)
+    test = function_test(built.revision, built.folded, since=since)
+    scenes = scene_tests(built.folded, expected, since=since)
     return [
         *_conflicts(built),
         *_entries(built),

@@ -1,8 +1,9 @@
 """Function test: what each gang and entry should work, what it worked, and what that makes of it."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
+from types import MappingProxyType
 
 from secondfix.catalogue import WholeSwitches
 from secondfix.house import Duty, House, Schedule, schedule
@@ -31,6 +32,7 @@ class Press:
     """One gang (``B07.2``) or entry (``D01.2``): what should answer (None: nothing says), what did.
 
     ``device`` is the device that stands there, None where none does; ``entry`` the id of the test.
+    ``since`` is the device that was fitted after a test: it then counts as not tested.
     """
 
     subject: str
@@ -41,6 +43,7 @@ class Press:
     also_answered: str
     worked: Worked
     entry: str | None
+    since: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,8 +59,13 @@ class FunctionTest:
     shared: tuple[tuple[str, tuple[str, ...]], ...]
 
 
-def function_test(house: House, folded: Folded) -> FunctionTest:
-    """Hold the tests of a journal against a revision: gangs by hand, entries by command. Pure."""
+def function_test(
+    house: House, folded: Folded, *, since: Mapping[str, str] = MappingProxyType({})
+) -> FunctionTest:
+    """Hold the tests of a journal against a revision: gangs by hand, entries by command. Pure.
+
+    ``since`` names subjects whose test is older than the device that works them (``fitted_since``).
+    """
     rows = schedule(house, house.models)
     presses = [_gang(rows, gang, folded) for gang in rows.rows]
     tested = {e.subject for e in folded.each("working", FunctionTested)}
@@ -67,10 +75,16 @@ def function_test(house: House, folded: Folded) -> FunctionTest:
         if subject.kind == "entry" and subject.owner in house.devices:
             presses.append(_press(text, subject.owner, _entry_expects(rows, subject), folded))
     presses += _outputs(rows, folded, {p.subject for p in presses})
+    presses = [_again(p, since[p.subject]) if p.subject in since else p for p in presses]
     kept = [p for p in presses if p.worked is not Worked.NOT_TESTED or p.expected]
     gangs = [p for p in kept if _works_a_wire(rows, p)]
     entries = [p for p in kept if p.subject.startswith("entry:") and p not in gangs]
     return FunctionTest(tuple(kept), _rings(rows, gangs), _rings(rows, entries), _shared(gangs))
+
+
+def _again(press: Press, device: str) -> Press:
+    """What a press made before this device was fitted says of it: nothing."""
+    return replace(press, answered=(), also_answered="", worked=Worked.NOT_TESTED, entry=None, since=device)
 
 
 def _gang(rows: Schedule, gang: str, folded: Folded) -> Press:

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from secondfix.journal.facts import FunctionTested
 from secondfix.journal.folding import Folded
@@ -10,7 +11,8 @@ from secondfix.journal.folding import Folded
 @dataclass(frozen=True, slots=True)
 class SceneTest:
     """One scene: loads that should have answered and did not, that should not and did, and those that
-    went the wrong way. ``tested`` is the entry's id, None where it was not tested or tests differ."""
+    went the wrong way. ``tested`` is the entry's id, None where it was not tested, tests differ, or a device
+    that it switches was fitted ``since``."""
 
     scene: str
     tested: str | None
@@ -19,6 +21,7 @@ class SceneTest:
     extra: tuple[str, ...]
     wrong_way: tuple[str, ...]
     also_answered: str
+    since: str | None = None
 
     @property
     def as_expected(self) -> bool:
@@ -27,13 +30,23 @@ class SceneTest:
         return self.tested is not None and not off
 
 
-def scene_tests(folded: Folded, expected: Mapping[str, Mapping[str, str]]) -> tuple[SceneTest, ...]:
+def scene_tests(
+    folded: Folded,
+    expected: Mapping[str, Mapping[str, str]],
+    *,
+    since: Mapping[str, str] = MappingProxyType({}),
+) -> tuple[SceneTest, ...]:
     """``expected`` gives each scene the loads it should switch, ``on`` or ``off``.
 
     A load seen only to change is taken to have gone the right way; one already in its state before the
     scene ran does not answer, so test from the other state.
     """
-    return tuple(_scene(folded, scene, expected[scene]) for scene in sorted(expected))
+    return tuple(
+        SceneTest(scene, None, False, (), (), (), "", since[f"scene:{scene}"])
+        if f"scene:{scene}" in since
+        else _scene(folded, scene, expected[scene])
+        for scene in sorted(expected)
+    )
 
 
 def _scene(folded: Folded, scene: str, expected: Mapping[str, str]) -> SceneTest:

@@ -1,11 +1,14 @@
 """What is wrong with a question about a swap: every fault at once, before anything is worked out."""
 
+import re
 from collections import Counter
 from collections.abc import Iterator, Mapping
 
 from secondfix.catalogue import Model
 from secondfix.house import Fault, House
 from secondfix.maintenance.replacing import Unit
+
+_KEY_REF = re.compile(r"^K[0-9]{2,4}$")
 
 
 def device_at(house: House, text: str) -> str | list[Fault]:
@@ -127,6 +130,8 @@ def _network(house: House, unit: Unit, model: Model, at: str) -> Iterator[Fault]
 
 def _code(house: House, unit: Unit, at: str) -> Iterator[Fault]:
     """A code belongs to one body: that of the failed device, or of any other, is never the new one's."""
+    if unit.code_ref is not None and not _KEY_REF.match(unit.code_ref):
+        yield Fault("", f"{at}.code_ref", f"'{unit.code_ref}'", "a reference of the key ring, such as K07")
     owner = next((d for d, o in house.devices.items() if unit.code_ref and o.code_ref == unit.code_ref), None)
     if owner is not None:
         yield Fault(

@@ -100,11 +100,11 @@ def controller_replaced(
         tuple(f"Ask the owner of {u}: '{house.outside_uses[u].words}'." for u in uses),
         order,
         tuple(parts),
-        _NAMES,
+        LEANS_ON,
     )
 
 
-_NAMES = (
+LEANS_ON = (
     "rejoin_near_min", "rejoin_far_min", "rename_entry_s", "teach_scene_min", "retest_gang_s",
     "restore_backup_min",
 )  # fmt: skip

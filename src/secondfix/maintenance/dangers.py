@@ -7,7 +7,7 @@ from enum import StrEnum
 from secondfix.assumptions import Assumptions
 from secondfix.catalogue import Output
 from secondfix.findings import Finding, Outcome, Severity
-from secondfix.house import House, Schedule
+from secondfix.house import Schedule
 from secondfix.maintenance.comparing import REFUSED, Change, load_words
 from secondfix.maintenance.replacing import Fit, Site
 from secondfix.selection import printed_for
@@ -151,14 +151,3 @@ def _key(f: Finding, site: Site, fits: tuple[Fit, ...]) -> tuple[str, str]:
     ids = {site.failed, *(fit.device for fit in fits)}
     head, dot, tail = f.place.partition(".")
     return f.rule, f"{site.failed}{dot}{tail}" if head in ids else f.place
-
-
-def settings_made(house: House, site: Site, fits: tuple[Fit, ...]) -> House:
-    """The house with the setting after a power loss made in each new device that can take it."""
-    wanted = site.device.after_power_loss
-    devices = dict(house.devices)
-    for fit in fits:
-        settable = fit.model.power_loss.settable if fit.model.power_loss else ()
-        if wanted is not None and wanted in settable and fit.device in devices:
-            devices[fit.device] = devices[fit.device].model_copy(update={"after_power_loss": wanted})
-    return house.model_copy(update={"devices": devices})

@@ -4,8 +4,10 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
+from secondfix.findings import Severity
 from secondfix.house import Duty, Schedule, uuid7
 from secondfix.journal import Entry, Journal, journal_of, latest, new_entry
+from secondfix.maintenance.losses import Loss, LossKind
 from secondfix.maintenance.replacing import Fit, Site
 from secondfix.naming import Names
 
@@ -28,7 +30,7 @@ class Expected:
 def standing_entries(
     site: Site, fits: tuple[Fit, ...], *, excluded: bool, node: int | None
 ) -> list[Expected]:
-    """Removed from its network, fitted, joined: who stands where, in the order of the work."""
+    """Removed from its network, fitted, joined, set as the failed one was: in the order of the work."""
     found: list[Expected] = []
     device = site.device
     if excluded and device.network:
@@ -47,6 +49,10 @@ def standing_entries(
                     "joined", f"device:{fit.device}", {**own, "node": node} if kept else own, ("address",)
                 )
             )
+        wanted, stated = device.after_power_loss, fit.model.power_loss
+        if wanted is not None and stated is not None and wanted in stated.settable:
+            path = f"devices.{fit.device}.after_power_loss"
+            found.append(_correction(path, f"device:{fit.device}", wanted.value))
         if device.name and fit.unit.load is None:
             found.append(Expected("named", f"device:{fit.device}", {"name": device.name}))
     return found
@@ -101,11 +107,34 @@ def test_entries(rows: Schedule, fits: tuple[Fit, ...]) -> Iterator[Expected]:
                 yield Expected("function_tested", subject, {"answered": {}})
 
 
-def snag_entries(site: Site, lost: tuple[str, ...]) -> Iterator[Expected]:
-    """A snag for each load that nothing works until the next visit."""
+def snag_entries(
+    site: Site, fits: tuple[Fit, ...], lost: tuple[str, ...], losses: tuple[Loss, ...]
+) -> Iterator[Expected]:
+    """A snag for each load that nothing works, and for each loss: open until undone, or accepted for good."""
     for load in lost:
         words = f"After the swap of {site.failed} nothing works {site.house.loads[load].name}."
         yield Expected("snag_raised", f"load:{load}", {"words": words[:500]})
+    new = ", ".join(fit.device for fit in fits)
+    for loss in losses:
+        if loss.kind is LossKind.GANG and site.rows.rows[loss.about].load_id in lost:
+            continue  # said of the load
+        words = f"Lost when {new} replaced {site.failed}: {loss.words}"
+        own = {"words": words[:500], "severity": Severity.ADVICE.value}
+        yield Expected("snag_raised", _about(fits, loss), own)
+
+
+def _about(fits: tuple[Fit, ...], loss: Loss) -> str:
+    """The subject of a loss: scene and load are told apart by the scene, an outside use by its device."""
+    about, _, _ = loss.about.partition("/")
+    if loss.kind in {LossKind.DIMMING, LossKind.SPEED}:
+        return f"load:{about}"
+    if loss.kind is LossKind.GANG:
+        return f"gang:{about}"
+    if loss.kind in {LossKind.PRESS, LossKind.WHOLE_COMMAND, LossKind.SCENE}:
+        return f"scene:{about}"
+    if loss.kind is LossKind.NAME:
+        return f"entry:{about}"
+    return f"device:{fits[0].device if loss.kind is LossKind.OUTSIDE_USE else about}"
 
 
 def written(

@@ -67,13 +67,23 @@ class SwapStep:
 
 
 @dataclass(frozen=True, slots=True)
+class OpenSnag:
+    """A snag that stands open at the place of the swap: the id of its entry, its subject and words."""
+
+    entry: str
+    subject: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
 class SwapPlan:
     """A swap worked out; nothing is written by it.
 
     ``open`` are answers about the place that cannot be told: look before fitting. ``after`` is the house as
     the expected entries would make it, None where no such house can be. ``children`` hang on the failed
     device by radio, None where nobody asked radio. ``for_tonight``: something is lost that a model of
-    ``nearest`` would keep. Steps, entries and sheets are empty where it is refused.
+    ``nearest`` would keep. ``snags`` stand open at the place, perhaps undone by this swap. Steps,
+    entries and sheets are empty where it is refused.
     """
 
     failed: str
@@ -95,6 +105,7 @@ class SwapPlan:
     steps: tuple[SwapStep, ...] = ()
     sheets: tuple[Worksheet, ...] = ()
     entries: tuple[Expected, ...] = ()
+    snags: tuple[OpenSnag, ...] = ()
 
     @property
     def for_tonight(self) -> bool:

@@ -18,7 +18,6 @@ from secondfix.maintenance.dangers import (
     of_supply,
     of_voltage,
     of_wiring,
-    settings_made,
 )
 from secondfix.maintenance.expected import Expected, standing_entries, supposed
 from secondfix.maintenance.losses import Both, Loss, losses_of
@@ -106,8 +105,7 @@ def keeps_node(site: Site, fits: tuple[Fit, ...]) -> bool:
 def _asked(ground: Ground, fits: tuple[Fit, ...], standing: tuple[Expected, ...], house: House) -> Tried:
     site = ground.site
     rows = schedule(house, house.models)
-    set_house = settings_made(house, site, fits)
-    wiring = check_electrical(schedule(set_house, set_house.models), ground.assumptions)
+    wiring = check_electrical(rows, ground.assumptions)
     after, named = resolve(rows), names(rows)
     changes = compare(house, ground.before, after)
     reasons, open_ = of_wiring(site, fits, ground.wiring, wiring)

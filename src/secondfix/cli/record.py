@@ -1,0 +1,79 @@
+"""The verb ``record``."""
+
+import os
+import time
+from datetime import datetime
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from secondfix.actions.record import own_keys, record
+from secondfix.cli.expecting import Revision, Writer
+from secondfix.cli.journals import JournalOption, opened_journal, with_lines
+from secondfix.cli.opening import FirmFolder, HouseFile, leave, opened, refuse, verb_app
+from secondfix.files import read_bytes, write_whole
+from secondfix.house import Fault, uuid7
+from secondfix.journal import LARGEST_JOURNAL_BYTES, as_line
+
+app = verb_app()
+
+
+@app.command()
+def run(
+    house_file: HouseFile,
+    file: Annotated[
+        Path, typer.Argument(metavar="JOURNAL", help="The writer's own journal file: begun, or appended to.")
+    ],
+    kind: Annotated[str, typer.Argument(metavar="KIND", help="What was done or found (docs/journal.md).")],
+    subject: Annotated[
+        str, typer.Argument(metavar="SUBJECT", help="What it speaks of, such as gang:B07.2 or device:D01.")
+    ],
+    own: Annotated[
+        list[str] | None,
+        typer.Argument(metavar="KEY=VALUE...", help="The kind's own keys, such as answered.L04=changed."),
+    ] = None,
+    journal_files: JournalOption = None,
+    firm_folder: FirmFolder = None,
+    revision: Revision = "A",
+    writer: Writer = "office",
+    at: Annotated[
+        str | None, typer.Option("--at", metavar="TIME", help="When, if not now: 2031-05-06T09:40+02:00.")
+    ] = None,
+) -> None:
+    """Append one entry to a journal file. Its writer has seen what JOURNAL and each --journal hold."""
+    house, firm = opened(house_file, firm_folder)
+    journal, lines = opened_journal(
+        [*([str(file)] if file.exists() else []), *(journal_files or ())], house=house_file
+    )
+    plain = own_keys(own or [])
+    if isinstance(plain, Fault):
+        refuse([plain])
+    head = {
+        "id": uuid7(unix_ms=time.time_ns() // 1_000_000, random=os.urandom(10)),
+        "revision": revision,
+        "kind": kind,
+        "subject": subject,
+        "writer": writer,
+        "at": at or datetime.now().astimezone().isoformat(timespec="seconds"),
+    }
+    recorded = record(house, journal, head, plain, models=firm.models)
+    if isinstance(recorded, Fault):
+        refuse([recorded])
+    _append(file, as_line(recorded.entry))
+    print(f"{file}: {kind} {subject}")  # noqa: T201 - the command line prints
+    for told in recorded.told:
+        print(f"It {told.words}.")  # noqa: T201 - as above
+    leave(with_lines(1 if any(t.serious for t in recorded.told) else 0, lines))
+
+
+def _append(file: Path, line: str) -> None:
+    """The file with one line more; a last line that was cut off keeps a line of its own."""
+    data = read_bytes(str(file), most=LARGEST_JOURNAL_BYTES) if file.exists() else b""
+    if isinstance(data, Fault):
+        refuse([data])
+    ended = data if not data or data.endswith(b"\n") else data + b"\n"
+    try:
+        write_whole(file, ended + line.encode() + b"\n")
+    except OSError as error:
+        refuse([Fault(str(file), "", (error.strerror or "cannot be written").lower(), "a file to append to")])
