@@ -24,6 +24,7 @@ VERBS: dict[str, tuple[str, str]] = {
     "keys": ("keys", "The key ring: codes apart from the house, encrypted."),
     "models": ("models", "The models of the catalogue; or check a firm's own."),
     "assumptions": ("assumptions", "Every assumption with value, range and source."),
+    "serve": ("serve", "The pages of the desk, in this machine's browser."),
 }
 
 

@@ -10,6 +10,7 @@ from importlib.util import find_spec
 from pathlib import Path
 from typing import Any
 
+import font_source_sans_pro
 from csp.constants import NONE, SELF
 
 from secondfix.store.databases import postgresql_at, sqlite_at, take_sqlite
@@ -34,6 +35,7 @@ DEFAULT_AUTO_FIELD = "django.db.models.BigAutoField"
 INSTALLED_APPS = [
     "django.contrib.auth",
     "django.contrib.contenttypes",
+    "django.contrib.messages",
     "django.contrib.sessions",
     "django.contrib.staticfiles",
     "django_htmx",
@@ -50,9 +52,11 @@ MIDDLEWARE = [
     "django.middleware.common.CommonMiddleware",
     "django.middleware.csrf.CsrfViewMiddleware",
     "django.contrib.auth.middleware.AuthenticationMiddleware",
+    "django.contrib.messages.middleware.MessageMiddleware",
     "django.middleware.clickjacking.XFrameOptionsMiddleware",
     "django_htmx.middleware.HtmxMiddleware",
     "axes.middleware.AxesMiddleware",
+    *(["secondfix.web.access.Guard"] if _PAGES else []),
 ]
 ROOT_URLCONF = "secondfix.web.urls"
 TEMPLATES: list[dict[str, Any]] = [
@@ -63,7 +67,7 @@ TEMPLATES: list[dict[str, Any]] = [
             "context_processors": [
                 "django.template.context_processors.request",
                 "django.contrib.auth.context_processors.auth",
-                "csp.context_processors.nonce",
+                "django.contrib.messages.context_processors.messages",
             ]
         },
     }
@@ -126,7 +130,10 @@ SECURE_REFERRER_POLICY = "same-origin"
 X_FRAME_OPTIONS = "DENY"
 DATA_UPLOAD_MAX_MEMORY_SIZE = 24 * 1024 * 1024  # a house of the largest size, and a little
 
+MESSAGE_STORAGE = "django.contrib.messages.storage.session.SessionStorage"
+
 STATIC_URL = "/static/"
+STATICFILES_DIRS = [("source-sans", font_source_sans_pro.font_directory)]
 WHITENOISE_USE_FINDERS = True
 STORAGES = {
     "default": {"BACKEND": "django.core.files.storage.InMemoryStorage"},

@@ -1,0 +1,15 @@
+#!/bin/sh
+# Debian's Chromium, which the tests of the pages drive: nothing is done where one stands already.
+set -eu
+for name in chromium chromium-browser; do
+  if command -v "$name" >/dev/null; then exit 0; fi
+done
+if ! command -v apt-get >/dev/null; then
+  echo "The tests of the pages need Chromium; install it, or run the others: pytest --ignore tests/browser" >&2
+  exit 1
+fi
+as_root=
+[ "$(id -u)" = 0 ] || as_root=sudo
+echo "Installing Debian's Chromium"
+$as_root apt-get update -qq
+DEBIAN_FRONTEND=noninteractive $as_root apt-get install -y -qq --no-install-recommends chromium >/dev/null

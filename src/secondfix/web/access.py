@@ -1,0 +1,96 @@
+"""Who may ask what: the one place where every address of the desk has its right.
+
+An address without a row is refused to everybody; tests/web/test_access.py names it.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Any
+
+from django.contrib.auth.views import redirect_to_login
+from django.core.exceptions import PermissionDenied
+from django.http import Http404, HttpRequest
+from django.http.response import HttpResponseBase
+
+from secondfix.store import door
+
+_LOOKING = {"GET", "HEAD", "OPTIONS"}
+
+
+class Who(StrEnum):
+    """Who may: anybody, whoever reads, whoever writes."""
+
+    ANYBODY = "anybody"
+    READER = "reader"
+    WRITER = "writer"
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """Who may look (GET, HEAD, OPTIONS) and who may send (every other method)."""
+
+    look: Who
+    send: Who
+
+
+OPEN = Rule(Who.ANYBODY, Who.ANYBODY)
+ASKED = Rule(Who.READER, Who.READER)  # only asks, or concerns the person alone
+SHEET = Rule(Who.READER, Who.WRITER)
+OFFICE = Rule(Who.WRITER, Who.WRITER)
+
+RULES: dict[str, Rule] = {
+    # coming in
+    "sign-in": OPEN,
+    "first": OPEN,
+    "leave": ASKED,
+    "ink": OPEN,
+    "people": OFFICE,
+    "password": ASKED,
+    "status": ASKED,
+    # the register
+    "register": SHEET,
+    "new": OFFICE,
+    "house": SHEET,
+    "away": SHEET,
+    "settle": OFFICE,
+}
+
+
+def person(request: HttpRequest) -> door.Account:
+    """Whose request it is, past the guard: never a stranger."""
+    assert isinstance(request.user, door.Account)  # the table of rights let only accounts come here
+    return request.user
+
+
+class Guard:
+    """Middleware that asks the table before any view runs."""
+
+    def __init__(self, answer: Callable[[HttpRequest], HttpResponseBase]) -> None:
+        self.answer = answer
+
+    def __call__(self, request: HttpRequest) -> HttpResponseBase:
+        """Nothing to do before the address is known."""
+        return self.answer(request)
+
+    def process_exception(self, _: HttpRequest, error: Exception) -> None:
+        """What the store does not know is not found; what it refuses the account is forbidden."""
+        if isinstance(error, door.UnknownError):
+            raise Http404(str(error)) from error
+        if isinstance(error, door.NotAllowedError):
+            raise PermissionDenied(str(error)) from error
+
+    def process_view(self, request: HttpRequest, *_: Any) -> HttpResponseBase | None:
+        """None lets the view run; a stranger is led to the door, a reader who would change is refused."""
+        assert request.resolver_match is not None  # Django calls this once the address is resolved
+        rule = RULES.get(request.resolver_match.view_name)
+        if rule is None:
+            raise PermissionDenied("no rule for this address")
+        who = rule.look if request.method in _LOOKING else rule.send
+        if who is Who.ANYBODY:
+            return None
+        if not request.user.is_authenticated:
+            return redirect_to_login(request.get_full_path())
+        if who is Who.WRITER and not request.user.may_write:
+            raise PermissionDenied("only a writer may")
+        return None

@@ -1,0 +1,71 @@
+"""The drawing register: every sheet of the desk with its number, title and what it is for, in two sentences.
+
+Numbers are those of the printed pack wherever a sheet stands in both.
+"""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """One sheet: ``name`` is its address's name in the table of urls."""
+
+    name: str
+    number: str
+    title: str
+    says: str
+
+
+DESK_SHEETS = (
+    Sheet(
+        "register", "D0/01", "Register of houses",
+        "Every house of the firm, how far its job has come and what is open. Choose a house to work on it.",
+    ),
+    Sheet(
+        "new", "D0/02", "A new house",
+        "Begin from nothing, from the demo, from a file or from a controller's device list. "
+        "What you begin stands in the register at once.",
+    ),
+    Sheet(
+        "away", "D0/03", "Houses put away",
+        "Houses taken off the register; everything of them is kept. Bring one back to work on it again.",
+    ),
+    Sheet(
+        "people", "D0/04", "People of this desk",
+        "Who may come in. A reader sees everything but codes; a writer also changes it.",
+    ),
+    Sheet(
+        "status", "D0/05", "State of this desk",
+        "Where the book is kept and what should be put right about that. Nothing of a house stands here.",
+    ),
+    Sheet(
+        "sign-in", "D0/06", "Sign in",
+        "The book is for the people of the firm. Give the name and password that a writer made for you.",
+    ),
+    Sheet(
+        "first", "D0/07", "The first account",
+        "Nobody can come in yet. Make the first account: it may change everything and make the others.",
+    ),
+    Sheet(
+        "password", "D0/08", "Another password",
+        "Give yourself another password. At least twelve characters, none of the well-known ones.",
+    ),
+)  # fmt: skip
+
+HOUSE_SHEETS = (
+    Sheet(
+        "house", "S0/01", "Drawing register",
+        "All sheets of this house, and what is open. Choose a sheet to work on it.",
+    ),
+)  # fmt: skip
+
+# Sheets that are reached from others and do not stand in the register.
+SIDE_SHEETS = (
+    Sheet(
+        "settle", "S9/09", "Two edits of one field",
+        "Somebody changed the same fields since you opened the sheet. "
+        "Nothing of either is lost: take a side for each.",
+    ),
+)  # fmt: skip
+
+SHEETS = {sheet.name: sheet for sheet in (*DESK_SHEETS, *HOUSE_SHEETS, *SIDE_SHEETS)}

@@ -1,0 +1,9 @@
+"""Every address of the desk, group by group."""
+
+from django.urls import include, path
+
+urlpatterns = [
+    path("", include("secondfix.web.coming_in.urls")),
+    path("", include("secondfix.web.register.urls")),
+    path("", include("secondfix.web.changing.urls")),
+]

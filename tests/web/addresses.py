@@ -1,0 +1,37 @@
+"""Every address of the desk, with values that make it ask for something that stands."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Any
+
+from django.urls import URLPattern, URLResolver, get_resolver, reverse
+
+# What stands for each argument of an address; the house is that of the fixture.
+VALUES: dict[str, Any] = {"kept": 1}
+
+
+@dataclass(frozen=True)
+class Address:
+    """One address: its name in the table of rights, and its arguments."""
+
+    name: str
+    arguments: tuple[str, ...]
+
+    def url(self, house_id: str) -> str:
+        """The address in full."""
+        return reverse(self.name, kwargs={a: {"house_id": house_id, **VALUES}[a] for a in self.arguments})
+
+
+def addresses() -> list[Address]:
+    """All of them, by name."""
+    return sorted(_walk(get_resolver(), ""), key=lambda a: a.name)
+
+
+def _walk(resolver: URLResolver, space: str) -> Iterator[Address]:
+    for entry in resolver.url_patterns:
+        if isinstance(entry, URLResolver):
+            inner = f"{space}{entry.namespace}:" if entry.namespace else space
+            yield from _walk(entry, inner)
+        else:
+            assert isinstance(entry, URLPattern)
+            yield Address(f"{space}{entry.name}", tuple(entry.pattern.converters))
