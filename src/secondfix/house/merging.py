@@ -82,14 +82,15 @@ def _merge(
         return theirs
     if _same(base, theirs):
         return mine
-    if _apart(path, theirs) and _apart(path, mine) and (_apart(path, base) or _may_begin(path, base)):
+    if _by_fields(path, states):
         inside = {}
-        for key in dict.fromkeys((*theirs, *mine)):
-            inner = ((base or {}).get(key), theirs.get(key), mine.get(key))
+        for key in dict.fromkeys((*(theirs or {}), *(mine or {}))):
+            inner = ((base or {}).get(key), (theirs or {}).get(key), (mine or {}).get(key))
             value = _merge(_at(path, key), inner, choices, found)
             if value is not None:
                 inside[key] = value
-        return inside
+        gone = theirs is None or mine is None
+        return None if gone and not inside else inside
     chosen = choices.get(path)
     if chosen is None:
         found.append(FieldConflict(path, base, theirs, mine))
@@ -102,9 +103,23 @@ def _apart(path: str, value: Any) -> bool:
     return isinstance(value, dict) and "value" not in value and not edition
 
 
-def _may_begin(path: str, base: Any) -> bool:
-    """A group that both began (``scenes``, a position) is put together; a thing with an id is not."""
-    return base is None and path.rpartition(".")[2][:1].islower()
+def _by_fields(path: str, states: tuple[Any, Any, Any]) -> bool:
+    """Whether three states are taken field by field.
+
+    An absent collection is one without members, so that taking out the last one is no more than that. A
+    group that both began (a position) is put together; a thing with an id that both began is not.
+    """
+    stand = [state for state in states if state is not None]
+    if not all(_apart(path, state) for state in stand):
+        return False
+    if all(_is_id(key) for state in stand for key in state) and any(stand):
+        return True
+    begun = states[0] is not None or not _is_id(path.rpartition(".")[2])
+    return begun and states[1] is not None and states[2] is not None
+
+
+def _is_id(key: str) -> bool:
+    return not key[:1].islower() or "@" in key
 
 
 def _differ(path: str, before: Any, after: Any, found: list[FieldChange]) -> None:

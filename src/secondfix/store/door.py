@@ -25,6 +25,7 @@ from secondfix.store.answers import (
     Status,
     UnknownError,
 )
+from secondfix.store.backup import back_up, restore
 from secondfix.store.covers import cover, erase_cover, write_cover
 from secondfix.store.entries import journal, journal_bytes, post_entries
 from secondfix.store.history import edit_answer, edit_bytes, edit_changes, edits, go_back
@@ -33,6 +34,7 @@ from secondfix.store.issuing import issue, issued, issues
 from secondfix.store.models import Account, Right, Stage
 from secondfix.store.ring import keep_code, references, show_code, shown
 from secondfix.store.saving import save, settle
+from secondfix.store.status import status
 
 __all__ = [
     "Account",
@@ -57,6 +59,7 @@ __all__ = [
     "Status",
     "UnknownError",
     "accounts",
+    "back_up",
     "begin_house",
     "bring_back",
     "change_account",
@@ -81,11 +84,13 @@ __all__ = [
     "put_away",
     "references",
     "require_writer",
+    "restore",
     "save",
     "set_password",
     "set_stage",
     "settle",
     "show_code",
     "shown",
+    "status",
     "write_cover",
 ]

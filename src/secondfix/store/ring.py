@@ -4,6 +4,7 @@ A sealed code is bound to its house and reference: a row copied to another place
 """
 
 import os
+from hmac import digest as keyed_digest
 from pathlib import Path
 
 from cryptography.exceptions import InvalidTag
@@ -84,9 +85,18 @@ def shown(house_id: str) -> tuple[Shown, ...]:
     return tuple(Shown(r.entry.reference, r.at, r.by.username) for r in rows.order_by("-at", "-id"))
 
 
+def key_print() -> str:
+    """What tells one key from another without telling anything of it. Raises NoRingKeyError."""
+    return keyed_digest(_key(), b"print of the ring's key", "sha256").hex()[:16]
+
+
 def _box() -> AESGCM:
+    return AESGCM(_key())
+
+
+def _key() -> bytes:
     try:
-        return AESGCM(secret_of(Path(settings.DATA or "") / "ring.key"))
+        return secret_of(Path(settings.DATA or "") / "ring.key")
     except (OSError, ValueError) as error:
         raise NoRingKeyError("ring.key is missing from the data folder, or not whole") from error
 
