@@ -10,6 +10,7 @@ from secondfix.papers.blocks import Block, Sheet, column, heading, para, soft, s
 from secondfix.papers.coverage import TextFault
 from secondfix.papers.drawing import SHAPE_WORDS, shape_of
 from secondfix.papers.figures import assumption_range, assumption_value
+from secondfix.papers.leaned import leaned_blocks, leaning, names_of
 from secondfix.papers.places import about_words, id_words, thing_words
 from secondfix.papers.setting import Setting
 from secondfix.papers.snags import snags
@@ -28,7 +29,12 @@ def findings_pdf(
     answers = in_order(findings)
     sheets = [
         findings_sheet(schedule, answers, assumptions, "S1/01"),
-        survey_sheet(schedule, answers, "S1/02"),
+        leaning(
+            survey_sheet(schedule, answers, "S1/02"),
+            assumptions,
+            names_of(f for f in answers if f.outcome is Outcome.CANNOT_TELL),
+            nec=is_nec(schedule.house),
+        ),
         assumptions_sheet(schedule, answers, assumptions, "S1/03"),
     ]
     return typeset(sheets, title="findings", house=schedule.house, setting=setting, landscape=False)
@@ -59,6 +65,8 @@ def findings_sheet(
             )
         )
     says = "Worst first, each with value, limit, source and remedy. No fault found does not mean safe."
+    open_names = names_of(f for f in answers if f.outcome is not Outcome.PASSES)
+    blocks += leaned_blocks(assumptions, open_names, nec=is_nec(schedule.house))
     return Sheet(number, "Findings", says, blocks)
 
 
@@ -85,8 +93,38 @@ def assumptions_sheet(
     schedule: Schedule, answers: Sequence[Finding], assumptions: Assumptions, number: str
 ) -> Sheet:
     """The assumptions that some answer leaned on, with value, range and source."""
+    leaned = names_of(answers)
+    says = (
+        "No standard and no survey says these. Where an answer would change within a range it is cannot tell."
+    )
+    blocks = (
+        [_assumptions_table(schedule, assumptions, leaned)]
+        if leaned
+        else [para("No answer leaned on an assumption.")]
+    )
+    return Sheet(number, "Assumptions", says, blocks)
+
+
+def all_assumptions_sheet(
+    schedule: Schedule, answers: Sequence[Finding], assumptions: Assumptions, number: str
+) -> Sheet:
+    """Every assumption as it is resolved for this house: those that answers leaned on, then the others."""
+    leaned = names_of(answers)
+    others = sorted(set(assumptions) - set(leaned))
+    says = (
+        "Every value as it holds for this house: the default, over it the firm's, the house's, the command "
+        "line's. No standard and no survey says these. Where an answer would change within a range it is "
+        "cannot tell."
+    )
+    blocks: list[Block] = []
+    for title, names in (("Answers lean on", leaned), ("No answer leans on", others)):
+        if names:
+            blocks += [heading(title), _assumptions_table(schedule, assumptions, names)]
+    return Sheet(number, "Assumptions", says, blocks)
+
+
+def _assumptions_table(schedule: Schedule, assumptions: Assumptions, names: Sequence[str]) -> Block:
     nec = is_nec(schedule.house)
-    leaned = sorted({name for f in answers for name in f.assumptions})
     rows = [
         [
             soft(str(n)),
@@ -96,7 +134,7 @@ def assumptions_sheet(
             a.source,
             a.set_by,
         ]
-        for n, (name, a) in enumerate(((name, assumptions[name]) for name in leaned), 1)
+        for n, (name, a) in enumerate(((name, assumptions[name]) for name in names), 1)
     ]
     columns = [
         column("No.", mm=9),
@@ -106,11 +144,7 @@ def assumptions_sheet(
         column("Source", fr=2),
         column("Set by", mm=16),
     ]
-    says = (
-        "No standard and no survey says these. Where an answer would change within a range it is cannot tell."
-    )
-    blocks = [table(columns, rows)] if rows else [para("No answer leaned on an assumption.")]
-    return Sheet(number, "Assumptions", says, blocks)
+    return table(columns, rows)
 
 
 def _finding_block(schedule: Schedule, assumptions: Assumptions, number: int, f: Finding) -> Block:

@@ -15,6 +15,7 @@ class SheetSize(StrEnum):
     LETTER = "us-letter"
 
 
+PX_PER_MM = 96 / 25.4  # user units of the drawings, 1/96 inch each
 _PORTRAIT_MM = {SheetSize.A4: (210.0, 297.0), SheetSize.LETTER: (215.9, 279.4)}
 
 # The frame: room to file at the left (ISO 5457, from memory, asks for 20 mm; small sheets get 15 here).

@@ -48,9 +48,12 @@ class Conversion:
     source: str
     names: dict[str, str] = field(default_factory=dict)
 
-    def steps(self) -> tuple[str, ...]:
-        """The work in words, in its order; each line is true of this conversion alone."""
-        return tuple(_steps(self)) if self.possible else (self.why_not,)
+    def steps(self, *, cores: bool = True) -> tuple[str, ...]:
+        """The work in words, in its order; each line is true of this conversion alone.
+
+        Without ``cores`` the lines of single conductors are left to a table of ``changes``.
+        """
+        return tuple(_steps(self, cores=cores)) if self.possible else (self.why_not,)
 
 
 def convert(
@@ -117,7 +120,7 @@ def alternatives(
     return tuple(dict.fromkeys(found))
 
 
-def _steps(made: Conversion) -> Iterator[str]:
+def _steps(made: Conversion, *, cores: bool) -> Iterator[str]:
     names, wish = made.names, made.wish
     yield "Isolate every circuit in these boxes, lock off, prove dead; note and photograph each terminal."
     boxes = [p for p in made.chain.points if p != LAMP]
@@ -125,8 +128,10 @@ def _steps(made: Conversion) -> Iterator[str]:
         yield "Take out the two-way switches (NEC: 3-way)" + (
             " and the intermediate ones (NEC: 4-way)." if len(boxes) > 2 else "."
         )
-    for change in made.changes:
+    for change in made.changes if cores else ():
         yield _change_words(change, names)
+    if made.changes and not cores:
+        yield "Part, mark and cap the conductors, run by run, as the table has them."
     yield (
         f"At {point_words(wish.module, names)}: the module takes permanent line"
         f"{', neutral' if wish.needs_neutral else ''} and the switched line."

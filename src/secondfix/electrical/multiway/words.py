@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from secondfix.electrical.multiway.as_found import LAMP
 from secondfix.electrical.multiway.conductors import Role
 from secondfix.house import Arrangement
-from secondfix.terms import WiringRules
+from secondfix.terms import WiringRules, said
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,3 +89,31 @@ def point_words(point: str, names: dict[str, str]) -> str:
     if point == LAMP:
         return "the luminaire"
     return names.get(point, f"box {point}")
+
+
+# What stands in the sentences above and in the questions of the test, in each house's own words.
+_SPOKEN: tuple[tuple[str, str, str], ...] = (
+    ("two-way switches (NEC: 3-way)", "two-way switches", "3-way switches"),
+    ("two-way switch (NEC: 3-way)", "two-way switch", "3-way switch"),
+    ("(two-way; NEC: 3-way)", "(two-way)", "(3-way)"),
+    ("intermediate ones (NEC: 4-way)", "intermediate ones", "4-way ones"),
+    ("intermediate switch (NEC: 4-way)", "intermediate switch", "4-way switch"),
+    ("(intermediate; NEC: 4-way)", "(intermediate)", "(4-way)"),
+    ("strappers (NEC: travelers)", "strappers", "travelers"),
+    ("neutral (NEC: grounded conductor)", "neutral", "neutral (grounded conductor)"),
+    ("comes back switched (NEC: dead-end 3-way)", "comes back switched", "comes back switched"),
+    ("intermediate between", "intermediate between", "4-way between"),
+    ("traveller", "strapper", "traveler"),
+    ("residual-current device", "residual-current device", "ground-fault interrupter"),
+    ("Colours", "Colours", "Colors"),
+    ("colour", "colour", "color"),
+    ("grey", "grey", "gray"),
+)
+
+
+def spoken(words: str, rules: WiringRules | None) -> str:
+    """A sentence of multi-way wiring in the words of one house: IEC words, or the NEC's."""
+    follows_nec = rules is WiringRules.NEC
+    for both, iec, nec in _SPOKEN:
+        words = words.replace(both, nec if follows_nec else iec)
+    return said(words, nec=follows_nec)

@@ -1,5 +1,7 @@
 """Plans and room elevations as SVG."""
 
+from secondfix.papers.drawing.canvas import wrapped
+from secondfix.papers.drawing.conductors import ConductorPicture, conductor_pictures
 from secondfix.papers.drawing.elevation import Drawing, draw_elevations, elevations_svg
 from secondfix.papers.drawing.keynotes import (
     SHAPE_WORDS,
@@ -15,9 +17,11 @@ from secondfix.papers.drawing.plan import draw_plan, plan_svg
 
 __all__ = [
     "SHAPE_WORDS",
+    "ConductorPicture",
     "Drawing",
     "Keynote",
     "NoteWords",
+    "conductor_pictures",
     "draw_elevations",
     "draw_plan",
     "elevations_svg",
@@ -27,4 +31,5 @@ __all__ = [
     "notes_height",
     "plan_svg",
     "shape_of",
+    "wrapped",
 ]
