@@ -6,9 +6,10 @@ from typing import Any
 import pytest
 
 from secondfix.electrical import RULES
+from secondfix.findings import survey_list
 from secondfix.house import read_house
 from tests.electrical.faults_wide import KEEL, MANY, WINCH, switches, three_dimmers
-from tests.electrical.sound import SOUND_NEC, answers, at, ratings, spoilt
+from tests.electrical.sound import SOUND_NEC, answers, at, model, ratings, spoilt
 from tests.example_house import as_bytes, seen
 
 NEC_ONLY = {"nec_motor", "nec_no_neutral", "box_fill", "box_asked"}
@@ -26,11 +27,59 @@ def misfits(changes: dict[str, object], *, of: str = "iec") -> list[str]:
 
 
 @pytest.mark.parametrize("rules", ["iec", None])
-def test_rules_of_the_nec_alone_are_silent_elsewhere(rules: str | None) -> None:
+def test_rules_of_the_nec_alone_are_silent_where_all_would_pass_or_others_hold(rules: str | None) -> None:
     found = answers(spoilt({"wiring_rules": rules}, of="nec"))
     assert not {f.rule for f in found} & NEC_ONLY
     assert {f.rule for f in answers(SOUND_NEC)} >= NEC_ONLY
     assert {rule.id for rule in RULES} >= NEC_ONLY
+
+
+@pytest.mark.parametrize(
+    ("rule", "changes"),
+    [
+        ("box_fill", {"boxes.B1.conductors": seen({"14": 9})}),
+        ("box_fill", {"boxes.B1.conductors": None}),
+        ("box_asked", {"boxes.B1.volume_mm3": None}),
+        ("nec_motor", {"loads.L1.power_mw": None}),
+        ("nec_motor", {"loads.L1.power_mw": seen(1_200_000)}),
+        ("nec_no_neutral", switches(["C1"] * 5, feeders=True)),
+    ],
+)
+def test_what_would_not_pass_under_the_nec_is_one_cannot_tell_while_no_rules_are_stated(
+    rule: str, changes: dict[str, object]
+) -> None:
+    found = answers(spoilt(changes | {"wiring_rules": None}, of="nec"))
+    told = at(found, rule, "house")
+    assert told is not None
+    assert told.outcome.value == "cannot_tell"
+    assert [(look.place, look.field) for look in told.looks] == [("house", "wiring_rules")]
+    lines = [line for line in survey_list(found) if line.words == told.looks[0].words]
+    assert len(lines) == 1
+    assert rule in lines[0].rules
+
+
+def test_an_extension_unit_is_no_switch_without_neutral() -> None:
+    five = switches(["C1"] * 5, feeders=True)
+    unit = model("orrinby", "burr", form="extension_unit", output="none", protocol=None, join=None)
+    extends: dict[str, object] = {
+        "models.orrinby-burr@1": unit,
+        "devices.D20": {"model": "orrinby-burr@1", "box": "B20", "mounts": ["1"], "gangs": ["1"]},
+        "boxes.B20.gangs.1": {"duty": "extends", "extends": "B1.1", "line": seen("C1")},
+    }
+    assert outcome(five, "nec_no_neutral", "C1", of="nec") == "fails"
+    assert outcome(five | extends, "nec_no_neutral", "C1", of="nec") == "passes"
+
+
+@pytest.mark.parametrize(
+    ("interlocked", "expected"), [("yes", "passes"), (None, "cannot_tell"), ("no", "fails")]
+)
+def test_of_two_directions_that_can_never_both_be_on_the_larger_counts(
+    interlocked: str | None, expected: str
+) -> None:
+    # 95 W at a power factor of 0.7 and 230 V draw 0.59 A: one direction stays below 0.9 A, both do not.
+    changes: dict[str, object] = {f"{WINCH}.module_total_ma": 900, f"{WINCH}.interlocked": interlocked}
+    changes |= {f"loads.{load}.power_factor_permille": seen(700) for load in ("L8", "L9")}
+    assert outcome(changes, "module_total", "D8") == expected
 
 
 def test_while_nobody_says_what_else_hangs_on_a_circuit_its_sum_never_passes() -> None:

@@ -7,7 +7,7 @@ from secondfix.catalogue import Model, Supply
 from secondfix.electrical.box_fill import MM3_OF_IN3, holds, in3
 from secondfix.electrical.case import Case
 from secondfix.electrical.printed import sheet_look
-from secondfix.electrical.supply import nec
+from secondfix.electrical.supply import may_be_nec, of_the_nec
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import model_look, settled, volume_look
 
@@ -20,11 +20,15 @@ RULE = Rule(
 
 def answers(case: Case) -> Iterator[Finding]:
     """In NEC houses, one answer per wall box with a device whose sheet asks for a volume per yoke."""
-    if nec(case):
-        for box_id, device_ids in case.devices_in.items():
-            models = {d: case.schedule.model_of(d) for d in device_ids}
-            if any(m is not None and m.box_volume_per_yoke_mm3 is not None for m in models.values()):
-                yield _answer(case, box_id, {d: _asked_mm3(m) for d, m in models.items()})
+    if may_be_nec(case):
+        yield from of_the_nec(case, RULE, _answers(case))
+
+
+def _answers(case: Case) -> Iterator[Finding]:
+    for box_id, device_ids in case.devices_in.items():
+        models = {d: case.schedule.model_of(d) for d in device_ids}
+        if any(m is not None and m.box_volume_per_yoke_mm3 is not None for m in models.values()):
+            yield _answer(case, box_id, {d: _asked_mm3(m) for d, m in models.items()})
 
 
 def _asked_mm3(model: Model | None) -> int | None:

@@ -7,7 +7,7 @@ from typing import Literal
 
 from secondfix.catalogue import Model, Supply
 from secondfix.electrical.case import Case, mounts_of
-from secondfix.electrical.supply import nec
+from secondfix.electrical.supply import may_be_nec, of_the_nec
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import Box, Duty, dead_first, model_look, settled, volume_look
 
@@ -55,10 +55,10 @@ def _largest(counts: Mapping[Awg, int]) -> int:
 
 def answers(case: Case) -> Iterator[Finding]:
     """In NEC houses, one answer per wall box into which a device is wired, or may be."""
-    if nec(case):
-        for box_id, box in case.house.boxes.items():
-            if case.wired_into(box_id):
-                yield _answer(case, box_id, box)
+    if may_be_nec(case):
+        boxes = case.house.boxes.items()
+        found = (_answer(case, box_id, box) for box_id, box in boxes if case.wired_into(box_id))
+        yield from of_the_nec(case, RULE, found)
 
 
 def _answer(case: Case, box_id: str, box: Box) -> Finding:

@@ -9,7 +9,8 @@ from secondfix.electrical.case import Case, mounts_of
 from secondfix.electrical.figures import between
 from secondfix.electrical.printed import sheet_look
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
-from secondfix.house import Box, dead_first, model_look, settled
+from secondfix.house import Box, dead_first, is_nec, model_look, settled
+from secondfix.terms import printed_mm
 
 _ALWAYS = ("plate_projection_mm", "cable_allowance_mm")
 _PLAIN = "plain_mechanism_depth_mm"
@@ -40,11 +41,11 @@ def answers(case: Case) -> Iterator[Finding]:
             box = case.house.boxes[box_id]
             needs = [n for mount in box.mounts if (n := _need(case, box_id, mount)) is not None]
             if needs:
-                yield _answer(box_id, box, needs, device_ids)
+                yield _answer(box_id, box, needs, device_ids, nec=is_nec(case.house))
 
 
 def _need(case: Case, box_id: str, mount: str) -> _Need | None:
-    box = case.house.boxes[box_id]
+    box, nec = case.house.boxes[box_id], is_nec(case.house)
     here = [
         d
         for d in case.devices_in[box_id]
@@ -67,11 +68,11 @@ def _need(case: Case, box_id: str, mount: str) -> _Need | None:
                 else model_look(device_id)
             )
         low, high = low + (stated or 1), high + (stated or 0)
-        words.append(f"{device_id} {between(stated, stated, 'mm') if stated else 'not known'}")
+        words.append(f"{device_id} {_words(stated, nec=nec)}")
     if not front:
         plain_low, plain_high, plain = _sum(case.assumptions, (_PLAIN,))
         low, high, names = low + plain_low, high + plain_high, (*names, *plain)
-        words.append(f"the switch in front {between(plain_low, plain_high, 'mm')}")
+        words.append(f"the switch in front {_between(plain_low, plain_high, nec=nec)}")
     return _Need(low, None if looks else high, tuple(looks), names, ", ".join(words))
 
 
@@ -84,14 +85,14 @@ def _sum(assumptions: Assumptions, names: tuple[str, ...]) -> tuple[int, int, tu
     return sum(assumptions[n].low for n in names), sum(assumptions[n].high for n in names), names
 
 
-def _answer(box_id: str, box: Box, needs: list[_Need], device_ids: tuple[str, ...]) -> Finding:
+def _answer(box_id: str, box: Box, needs: list[_Need], device_ids: tuple[str, ...], *, nec: bool) -> Finding:
     depth, set_back = settled(box.depth_mm), settled(box.set_back_mm)
     tightest = max(needs, key=lambda n: (n.low_mm, n.high_mm or 0))
     highs = [n.high_mm for n in needs]
     names = tuple(dict.fromkeys(name for n in needs for name in n.assumptions))
     most = None if None in highs else max(h for h in highs if h is not None)
-    limit = f"needs {between(tightest.low_mm, most, 'mm')}: {tightest.words}, plate and cables"
-    value = f"box {f'{depth} mm' if depth is not None else 'not known'}, set back {_words(set_back)}"
+    limit = f"needs {_between(tightest.low_mm, most, nec=nec)}: {tightest.words}, plate and cables"
+    value = f"box {_words(depth, nec=nec)}, set back {_words(set_back, nec=nec)}"
     if depth is not None and most is not None and depth + (set_back or 0) >= most:
         return passes(RULE, box_id, value=value, limit=limit, also=device_ids, assumptions=names)
     deepest = _DEEPEST_SET_BACK_MM if set_back is None else set_back
@@ -120,8 +121,18 @@ def _answer(box_id: str, box: Box, needs: list[_Need], device_ids: tuple[str, ..
     )
 
 
-def _words(set_back: int | None) -> str:
-    return "not known" if set_back is None else f"{set_back} mm"
+def _words(mm: int | None, *, nec: bool) -> str:
+    return "not known" if mm is None else printed_mm(mm, nec=nec)
+
+
+def _between(low_mm: int, high_mm: int | None, *, nec: bool) -> str:
+    """'5 mm to 15 mm', in NEC houses with inches beside."""
+    if not nec:
+        return between(low_mm, high_mm, "mm")
+    low = printed_mm(low_mm, nec=nec)
+    if high_mm is None:
+        return f"at least {low}"
+    return low if low_mm == high_mm else f"{low} to {printed_mm(high_mm, nec=nec)}"
 
 
 def _looks(box_id: str, box: Box, needs: list[_Need]) -> list[Look]:

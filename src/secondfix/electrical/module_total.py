@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from secondfix.assumptions import POWER_FACTORS
-from secondfix.catalogue import Model
+from secondfix.catalogue import Model, Stated
 from secondfix.electrical.case import Case
 from secondfix.electrical.figures import amperes, amperes_between
 from secondfix.electrical.printed import CARRIES, VOLTAGE_LOOK, carried, holds_at, sheet_look
@@ -34,7 +34,7 @@ def _answer(case: Case, device_id: str, model: Model) -> Finding:
     if voltage is None:
         says = "Without the mains voltage no current can be worked out."
         return cannot_tell(RULE, Severity.DANGER, device_id, says, looks=[VOLTAGE_LOOK], also=also)
-    low, high, looks, narrower, names = _sum(case, channels, voltage)
+    low, high, looks, narrower, names = _sum(case, model, channels, voltage)
     names = (*names, *carried(model.ratings, mains_voltage_v=voltage))
     value, total = amperes_between(low, high), model.module_total_ma
     if total is None or not any(
@@ -83,9 +83,13 @@ def _answer(case: Case, device_id: str, model: Model) -> Finding:
 
 
 def _sum(
-    case: Case, channels: tuple[Channel, ...], voltage: int
+    case: Case, model: Model, channels: tuple[Channel, ...], voltage: int
 ) -> tuple[Fraction, Fraction | None, list[Look], list[Look], tuple[str, ...]]:
-    """Sums of the lower and upper bounds; the upper is open as soon as one gang's is."""
+    """Sums of the lower and upper bounds; the upper is open as soon as one gang's is.
+
+    Of two directions of one motor on an interlocked pair only the larger counts, for one alone can be on;
+    where the sheet does not state the interlock, one at least and both at most.
+    """
     low, high, open_end = Fraction(0), Fraction(0), False
     looks: list[Look] = []
     narrower: list[Look] = []
@@ -103,7 +107,28 @@ def _sum(
         looks += current.looks
         narrower += current.narrower
         names |= dict.fromkeys(current.assumptions)
+    for one, other in _pairs(case, channels):
+        if model.interlocked is Stated.NO:
+            continue
+        a, b = (case.current(i, mains_voltage_v=voltage) for i in (one, other))
+        low -= min(a.low_ma, b.low_ma)
+        if model.interlocked is Stated.YES:
+            # The larger bound stays; a bound that is open leaves the whole open, as above.
+            high -= min(a.high_ma or 0, b.high_ma or 0)
+        else:
+            words = "whether its two gangs can never both be on"
+            narrower.append(sheet_look(model, "interlocked", words))
     return low, None if open_end else high, looks, narrower, tuple(names)
+
+
+def _pairs(case: Case, channels: tuple[Channel, ...]) -> Iterator[tuple[str, str]]:
+    """Loads of gangs 1 and 2, 3 and 4 … that are the two directions of one motor."""
+    for first, second in zip(channels[::2], channels[1::2], strict=False):
+        one, other = first.load_id, second.load_id
+        if one is not None and other is not None:
+            loads = case.house.loads  # the reader sees to it that each names the other
+            if loads[one].other_direction == other:
+                yield one, other
 
 
 def _unknown(channel: Channel) -> list[Look]:

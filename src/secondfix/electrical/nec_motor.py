@@ -7,7 +7,7 @@ from secondfix.catalogue import Output, Rating
 from secondfix.electrical.case import Case, Contact
 from secondfix.electrical.figures import amperes, amperes_between
 from secondfix.electrical.printed import CARRIES, carried, holds_at
-from secondfix.electrical.supply import nec
+from secondfix.electrical.supply import may_be_nec, of_the_nec
 from secondfix.findings import Finding, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import settled
 from secondfix.terms import Kind, RatingKind
@@ -24,8 +24,11 @@ _SHARE_PCT = 80
 def answers(case: Case) -> Iterator[Finding]:
     """In NEC houses, one answer per relay contact with a motor and a rating for resistive loads."""
     voltage = case.house.mains_voltage_v
-    if not nec(case) or voltage is None:
-        return
+    if may_be_nec(case) and voltage is not None:
+        yield from of_the_nec(case, RULE, _answers(case, voltage))
+
+
+def _answers(case: Case, voltage: int) -> Iterator[Finding]:
     for contact in case.contacts:
         rating = contact.model.rating_for(RatingKind.RESISTIVE)
         motor = settled(contact.load.kind) is Kind.MOTOR and contact.model.output is Output.RELAY

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from secondfix.catalogue import NeutralNeed, Supply
 from secondfix.electrical.case import Case
 from secondfix.electrical.printed import sheet_look
-from secondfix.electrical.supply import nec
+from secondfix.electrical.supply import may_be_nec, of_the_nec
 from secondfix.findings import Finding, Look, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import ABSENT, EARTH, Row, line_look, model_look, neutral_look, settled
 
@@ -20,8 +20,11 @@ _MOST_LOOKS = 3
 
 def answers(case: Case) -> Iterator[Finding]:
     """In NEC houses, one answer per circuit that feeds an electronic switch, and one for the feeders."""
-    if not nec(case):
-        return
+    if may_be_nec(case):
+        yield from of_the_nec(case, RULE, _answers(case))
+
+
+def _answers(case: Case) -> Iterator[Finding]:
     surely: dict[str, list[str]] = {}
     perhaps: dict[str | None, list[Look]] = {}
     for row in _first_rows(case):
@@ -39,11 +42,15 @@ def answers(case: Case) -> Iterator[Finding]:
 
 
 def _first_rows(case: Case) -> Iterator[Row]:
-    """The first gang of each device in a wall box that takes mains, or may."""
+    """The first gang of each device in a wall box that takes mains, or may.
+
+    Not of an extension unit: it tells the switch that it is wired to, and takes no supply of its own.
+    """
     for device_id, device in case.house.devices.items():
         model = case.schedule.model_of(device_id)
         rows = [c.row for c in case.schedule.channels_of[device_id] if c.row is not None]
-        if device.box and rows and (model is None or model.supply is Supply.MAINS):
+        mains = model is None or model.supply is Supply.MAINS
+        if device.box and rows and mains and case.schedule.on_radio(device_id):
             yield rows[0]
 
 

@@ -1,18 +1,45 @@
 """Which circuit feeds what, and what the wiring rules of the house are."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from secondfix.electrical.case import Case, Contact
-from secondfix.findings import Look
+from secondfix.findings import Finding, Look, Outcome, Rule, Severity, cannot_tell
 from secondfix.house import Row, settled
 from secondfix.terms import WiringRules
 
 RULES_LOOK = Look("house", "wiring_rules", "state whether the house follows IEC 60364 or the NEC")
 
 
-def nec(case: Case) -> bool:
-    """Whether the house is said to follow the NEC; rules of the NEC alone are silent elsewhere."""
-    return case.house.wiring_rules is WiringRules.NEC
+_WORST_FIRST = (Severity.DANGER, Severity.FAULT, Severity.ADVICE)
+
+
+def may_be_nec(case: Case) -> bool:
+    """Whether the house follows the NEC, or may: rules of the NEC alone are silent elsewhere."""
+    return case.house.wiring_rules in {WiringRules.NEC, None}
+
+
+def of_the_nec(case: Case, rule: Rule, found: Iterable[Finding]) -> Iterator[Finding]:
+    """The answers of a rule of the NEC alone, where the house follows it.
+
+    Where nobody has said which wiring rules apply, what passes stays silent, for the answer does not hang on
+    them; all else becomes one *cannot tell* with that one look.
+    """
+    if case.house.wiring_rules is WiringRules.NEC:
+        yield from found
+    if case.house.wiring_rules is not None:
+        return
+    waiting = [f for f in found if f.outcome is not Outcome.PASSES]
+    if waiting:
+        severity = next(s for s in _WORST_FIRST if any(f.severity is s for f in waiting))
+        yield cannot_tell(
+            rule,
+            severity,
+            "house",
+            "Which wiring rules apply here is not stated; under the NEC this would be asked.",
+            looks=[RULES_LOOK],
+            value=f"under the NEC not passed at {len(waiting)} {'place' if len(waiting) == 1 else 'places'}",
+            also=[f.place for f in waiting if f.place != "house"],
+        )
 
 
 def circuit_of(case: Case, contact: Contact) -> str | None:
