@@ -156,8 +156,8 @@ def test_an_assumption_set_on_the_command_line_stands_over_firm_and_house(call: 
     [
         ("luck=3", "--assume: 'luck'; expected the name of an assumption"),
         ("parent_margin_db", "--assume: 'parent_margin_db'; expected name=value"),
-        ("parent_margin_db=ten", "expected name=value, the value a whole number"),
-        ("power_factor_motor_permille=0", "expected a value within its legal bounds"),
+        ("parent_margin_db=ten", "parent_margin_db: 'ten'; expected a whole number of dB"),
+        ("power_factor_motor_permille=0", "expected 100 to 1000 ‰, its legal bounds"),
     ],
 )
 def test_an_assumption_that_cannot_be_set_is_refused(call: Call, choice: str, line: str) -> None:

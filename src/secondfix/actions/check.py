@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from secondfix import electrical, joining, naming, radio, scenes
 from secondfix.actions.air import air_of
+from secondfix.actions.leaned import leaned_as_json, leaned_on
 from secondfix.actions.settle import settled_assumptions
 from secondfix.assumptions import Assumption, Assumptions
 from secondfix.findings import (
@@ -46,8 +47,7 @@ def check(house: House, *, assumptions: Assumptions) -> Checked:
     """Ask every rule at every place where it applies. ``assumptions`` are the firm's, or the defaults."""
     settled = settled_assumptions(house, assumptions)
     findings = in_order(_asked(schedule(house, house.models), settled))
-    named = sorted({name for f in findings if f.severity is not None for name in f.assumptions})
-    return Checked(tuple(findings), tuple(survey_list(findings)), tuple(settled[n] for n in named))
+    return Checked(tuple(findings), tuple(survey_list(findings)), leaned_on(findings, settled))
 
 
 def _asked(rows: Schedule, settled: Assumptions) -> Iterator[Finding]:
@@ -65,13 +65,5 @@ def checked_as_json(checked: Checked) -> dict[str, object]:
         "findings": [finding_as_json(f) for f in checked.findings],
         "survey": [survey_as_json(s) for s in checked.survey],
         "counts": checked.counts,
-        "assumptions": [assumption_as_json(a) for a in checked.leaned_on],
+        **leaned_as_json(checked.leaned_on),
     }
-
-
-def assumption_as_json(a: Assumption) -> dict[str, object]:
-    """One assumption with its range, source and who set it."""
-    return {
-        "name": a.name, "value": a.value, "low": a.low, "high": a.high, "unit": a.unit, "means": a.means,
-        "source": a.source, "set_by": a.set_by,
-    }  # fmt: skip

@@ -2,11 +2,12 @@
 
 import typer
 
-from secondfix.actions.check import assumption_as_json
+from secondfix.actions.assumptions import listed, listed_as_json
 from secondfix.actions.settle import settled_assumptions
-from secondfix.cli.check import span_of
+from secondfix.cli.leaning import assumption_line
 from secondfix.cli.opening import AsJson, Assume, FirmFolder, opened, opened_firm, print_json, verb_app
 from secondfix.cli.page import para
+from secondfix.house import is_nec
 
 app = verb_app()
 
@@ -18,16 +19,16 @@ def run(
     assume: Assume = None,
     as_json: AsJson = False,
 ) -> None:
-    """Every assumption: what it stands for, its value and range, its source, and who set it."""
+    """Every assumption: what it stands for, value, range, source, who set it, and what leans on it."""
     if house_file:
         house, firm = opened(house_file, firm_folder, assume)
-        settled = settled_assumptions(house, firm.assumptions)
+        settled, nec = settled_assumptions(house, firm.assumptions), is_nec(house)
     else:
-        settled = opened_firm(firm_folder, assume).assumptions
+        settled, nec = opened_firm(firm_folder, assume).assumptions, False
     if as_json:
-        print_json({"assumptions": [assumption_as_json(a) for a in settled.values()]})
+        print_json(listed_as_json(listed(settled)))
         raise typer.Exit
-    for a in settled.values():
-        said = a.set_by == "default" or a.source.startswith("set by")
-        set_by = "" if said else f"; set by the {a.set_by}"
-        print(para(f"{a.name}: {a.means}: {span_of(a)}; {a.source}{set_by}", hang=2))  # noqa: T201 - the command line prints
+    for one in listed(settled):
+        leaning = "; ".join(w for w in (", ".join(one.rules), *one.answers) if w)
+        print(para(assumption_line(one.assumption, nec=nec), hang=2))  # noqa: T201 - the command line prints
+        print(para(f"leaned on by: {leaning}", indent=4, hang=2))  # noqa: T201 - as above

@@ -6,12 +6,11 @@ from typing import Annotated
 import typer
 
 from secondfix.actions.check import Checked, check, checked_as_json
-from secondfix.assumptions import Assumption
+from secondfix.cli.leaning import leaning_text
 from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import counted, para
 from secondfix.findings import Finding, Outcome, Severity, SurveyLine, exit_code
-from secondfix.house import House, is_nec
-from secondfix.terms import printed_mm
+from secondfix.house import House
 
 app = verb_app()
 
@@ -42,24 +41,12 @@ def as_text(house: House, checked: Checked, *, all_answers: bool = False) -> str
     parts = [f"{house.name}: {summary(checked)}", *findings_text(checked.findings, all_answers=all_answers)]
     if checked.survey:
         parts.append("To look at on site, what settles most first:\n" + survey_text(checked.survey))
-    if checked.leaned_on:
-        parts.append(
-            "Assumptions leaned on (secondfix assumptions lists all):\n" + _assumptions(house, checked)
-        )
-    return "\n\n".join(parts)
+    return "\n\n".join(parts + leaning_text(house, checked.leaned_on))
 
 
 def findings_text(findings: Iterable[Finding], *, all_answers: bool = False) -> list[str]:
     """One block of text a finding; passes only if asked for."""
     return [_finding(f) for f in findings if all_answers or f.outcome is not Outcome.PASSES]
-
-
-def span_of(a: Assumption, *, nec: bool = False) -> str:
-    """Value and range, the range only where there is one; lengths of NEC houses in inches too."""
-    if nec and a.unit == "mm":
-        value, low, high = (printed_mm(mm, nec=nec) for mm in (a.value, a.low, a.high))
-        return value if a.low == a.high else f"{value} ({low} to {high})"
-    return f"{a.value} {a.unit}" if a.low == a.high else f"{a.value} {a.unit} ({a.low} to {a.high})"
 
 
 def summary(checked: Checked) -> str:
@@ -103,10 +90,3 @@ def survey_text(survey: tuple[SurveyLine, ...]) -> str:
             lines.append(f"  {place}")
         lines.append(para(f"{s.words} (settles {counted(s.settles, 'answer')})", indent=4, hang=2))
     return "\n".join(lines)
-
-
-def _assumptions(house: House, checked: Checked) -> str:
-    nec = is_nec(house)
-    return "\n".join(
-        para(f"{a.means}: {span_of(a, nec=nec)}; {a.source}", indent=2, hang=2) for a in checked.leaned_on
-    )

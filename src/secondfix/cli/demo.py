@@ -1,5 +1,6 @@
 """The verb ``demo``."""
 
+from functools import partial
 from pathlib import Path
 from typing import Annotated
 
@@ -10,7 +11,8 @@ from secondfix.actions.scenes import scenes
 from secondfix.cli import check as check_page
 from secondfix.cli import scenes as scenes_page
 from secondfix.cli import walk as walk_page
-from secondfix.cli.opening import FirmFolder, opened, verb_app
+from secondfix.cli.leaning import leaning_on
+from secondfix.cli.opening import Assume, FirmFolder, opened, verb_app
 from secondfix.cli.pack import OutFolder, made, write_all
 from secondfix.cli.page import counted, para
 from secondfix.cli.paper_options import PaperDate, setting_of, write_file
@@ -29,13 +31,14 @@ def run(
     house_file: Annotated[str, typer.Argument(metavar="[HOUSE]", help="The house to take through.")] = DEMO,
     out: OutFolder = Path("out"),
     firm_folder: FirmFolder = None,
+    assume: Assume = None,
     on: PaperDate = None,
 ) -> None:
     """Take a house through the whole job: check, reach, names, scenes, walk, papers; then say how it stands.
 
     Exit 0 once everything is written, whatever was found.
     """
-    house, firm = opened(house_file, firm_folder)
+    house, firm = opened(house_file, firm_folder, assume)
     packed = made(house, firm, setting_of(None, issue="draft", drawn_by="", on=on), {})
     write_all(out, packed)
     for name, text in texts(house, firm, packed).items():
@@ -45,11 +48,13 @@ def run(
 
 def texts(house: House, firm: Firm, packed: Packed) -> dict[str, str]:
     """The same answers as plain text."""
+    resolved = scenes(house, assumptions=firm.assumptions)
+    leaned = partial(leaning_on, house, given=firm.assumptions)
     return {
         "findings.txt": check_page.as_text(house, packed.checked),
         "survey-list.txt": check_page.survey_text(packed.checked.survey) or "  nothing left to look at",
-        "scenes.txt": scenes_page.as_text(house, scenes(house, assumptions=firm.assumptions)),
-        "walk.txt": walk_page.as_text(house, packed.walked),
+        "scenes.txt": scenes_page.as_text(house, resolved, leaned(resolved.findings)),
+        "walk.txt": walk_page.as_text(house, packed.walked, leaned(packed.walked.findings)),
     }
 
 

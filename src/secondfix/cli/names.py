@@ -1,7 +1,12 @@
 """The verb ``names``."""
 
+from collections.abc import Sequence
+
+from secondfix.actions.leaned import leaned_as_json
 from secondfix.actions.names import Named, named_as_json, names
+from secondfix.assumptions import Assumption
 from secondfix.cli.check import findings_text
+from secondfix.cli.leaning import leaning_on, leaning_text
 from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import counted, table
 from secondfix.findings import exit_code
@@ -19,19 +24,20 @@ def run(
     """What to call every entry, with its purpose, and which names clash or are too long."""
     house, firm = opened(house_file, firm_folder, assume)
     named = names(house, assumptions=firm.assumptions)
+    leaned = leaning_on(house, named.findings, firm.assumptions)
     if as_json:
-        print_json(named_as_json(named))
+        print_json({**named_as_json(named), **leaned_as_json(leaned)})
     else:
-        print(as_text(house, named))  # noqa: T201 - the command line prints
+        print(as_text(house, named, leaned))  # noqa: T201 - the command line prints
     leave(exit_code(named.findings))
 
 
-def as_text(house: House, named: Named) -> str:
+def as_text(house: House, named: Named, leaned: Sequence[Assumption]) -> str:
     """The names as a page of text."""
     rows = [_row(device, entry) for device, entries in named.names.of_device.items() for entry in entries]
     head = ("device", "entry", "place", "name", "purpose")
     parts = [f"{house.name}: {counted(len(rows), 'entry', 'entries')} to name", table(head, rows)]
-    return "\n\n".join(parts + findings_text(named.findings))
+    return "\n\n".join(parts + findings_text(named.findings) + leaning_text(house, leaned))
 
 
 def _row(device: str, entry: Entry) -> tuple[str, ...]:

@@ -9,6 +9,7 @@ from typing import Annotated, NoReturn
 import typer
 
 from secondfix.actions.settle import assumed
+from secondfix.assumptions import default_assumptions
 from secondfix.files import Firm, open_firm, open_house
 from secondfix.house import MOST_FAULTS, Fault, House
 
@@ -28,24 +29,36 @@ def verb_app() -> typer.Typer:
     return typer.Typer(add_completion=False, pretty_exceptions_enable=False, rich_markup_mode=None)
 
 
-def opened_firm(folder: Path | None, assume: list[str] | None = None) -> Firm:
-    """The firm, its assumptions as the command line wants them, or exit 2 with every fault."""
-    firm = open_firm(folder)
-    if isinstance(firm, list):
-        refuse(firm)
-    assumptions = assumed(firm.assumptions, assume or [])
-    if isinstance(assumptions, list):
-        refuse(assumptions)
-    return Firm(firm.models, assumptions)
+def opened_firm(folder: Path | None, assume: Sequence[str] | None = None) -> Firm:
+    """The firm, its assumptions as the command line wants them, or exit 2 with every fault of both."""
+    firm, faults = _firm(folder, assume or ())
+    if faults or firm is None:
+        refuse(faults)
+    return firm
 
 
-def opened(name: str, folder: Path | None, assume: list[str] | None = None) -> tuple[House, Firm]:
-    """The house and the firm, or exit 2 with every fault."""
-    firm = opened_firm(folder, assume)
+def opened(name: str, folder: Path | None, assume: Sequence[str] | None = None) -> tuple[House, Firm]:
+    """The house and the firm, or exit 2 with every fault: of the firm, of the command line, of the house.
+
+    A house is not read with half the firm's models, or what it refers to would be told as missing.
+    """
+    firm, faults = _firm(folder, assume or ())
+    if firm is None:
+        refuse(faults)
     house = open_house(name, firm.models)
-    if isinstance(house, list):
-        refuse(house)
+    if isinstance(house, list) or faults:
+        refuse([*faults, *(house if isinstance(house, list) else ())])
     return house, firm
+
+
+def _firm(folder: Path | None, assume: Sequence[str]) -> tuple[Firm | None, list[Fault]]:
+    """The firm (None: its own files have faults) and the faults of its files and of the command line."""
+    firm = open_firm(folder)
+    settled = assumed(default_assumptions() if isinstance(firm, list) else firm.assumptions, assume)
+    faults = settled if isinstance(settled, list) else []
+    if isinstance(firm, list):
+        return None, [*firm, *faults]
+    return (firm if isinstance(settled, list) else Firm(firm.models, settled)), faults
 
 
 def refuse(faults: Sequence[Fault]) -> NoReturn:

@@ -1,11 +1,15 @@
 """The verb ``reach``."""
 
+from collections.abc import Sequence
 from typing import Annotated
 
 import typer
 
+from secondfix.actions.leaned import leaned_as_json
 from secondfix.actions.reach import reach, reached_as_json
+from secondfix.assumptions import Assumption
 from secondfix.cli.check import findings_text
+from secondfix.cli.leaning import leaning_on, leaning_text
 from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import para, table
 from secondfix.findings import exit_code
@@ -26,21 +30,22 @@ def run(
     """Whether radio is likely to reach every device, by which route, and who hangs on one repeater."""
     house, firm = opened(house_file, firm_folder, assume)
     answer = reach(house, assumptions=firm.assumptions)
+    leaned = leaning_on(house, answer.findings, firm.assumptions)
     if as_json:
-        print_json(reached_as_json(answer, numbers=numbers))
+        print_json({**reached_as_json(answer, numbers=numbers), **leaned_as_json(leaned)})
     else:
-        print(as_text(house, answer, numbers=numbers))  # noqa: T201 - the command line prints
+        print(as_text(house, answer, leaned, numbers=numbers))  # noqa: T201 - the command line prints
     leave(exit_code(answer.findings))
 
 
-def as_text(house: House, answer: Reach, *, numbers: bool) -> str:
+def as_text(house: House, answer: Reach, leaned: Sequence[Assumption], *, numbers: bool) -> str:
     """The answer as a page of text."""
     head = ("device", "place", "network", *(("chance",) if numbers else ()), "reach", "by way of")
     rows = [_row(d, numbers=numbers) for d in answer.devices]
     parts = [f"{house.name}: radio, spread {answer.spread_db:g} dB; nothing measured yet", table(head, rows)]
     parts += findings_text(answer.findings)
     parts += [para(note) for note in answer.notes]
-    return "\n\n".join(parts)
+    return "\n\n".join(parts + leaning_text(house, leaned))
 
 
 def _row(d: DeviceReach, *, numbers: bool) -> tuple[str, ...]:

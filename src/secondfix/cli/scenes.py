@@ -1,13 +1,17 @@
 """The verb ``scenes``."""
 
+from collections.abc import Sequence
 from datetime import date, datetime
 from typing import Annotated
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 import typer
 
+from secondfix.actions.leaned import leaned_as_json
 from secondfix.actions.scenes import Resolved, resolved_as_json, scenes
+from secondfix.assumptions import Assumption
 from secondfix.cli.check import findings_text
+from secondfix.cli.leaning import leaning_on, leaning_text
 from secondfix.cli.opening import (
     AsJson,
     Assume,
@@ -61,11 +65,12 @@ def run(
         times = tuple(t for t in resolved.times if t.scene_id == only)
         resolved = Resolved(kept, times, tuple(f for f in resolved.findings if f.place == only))
     next_starts = _coming(house, on.date(), only) if on else None
+    leaned = leaning_on(house, resolved.findings, firm.assumptions)
     if as_json:
         told = None if next_starts is None else coming_as_json(next_starts)
-        print_json({**resolved_as_json(resolved), "coming": told})
+        print_json({**resolved_as_json(resolved), "coming": told, **leaned_as_json(leaned)})
     else:
-        print(as_text(house, resolved, next_starts or ()))  # noqa: T201 - the command line prints
+        print(as_text(house, resolved, leaned, next_starts or ()))  # noqa: T201 - the command line prints
     leave(exit_code(resolved.findings))
 
 
@@ -79,7 +84,9 @@ def _coming(house: House, day: date, only: str | None) -> tuple[Coming, ...]:
     return tuple(c for c in coming(house, day=day, zone=zone) if only in {None, c.scene_id})
 
 
-def as_text(house: House, resolved: Resolved, next_starts: tuple[Coming, ...] = ()) -> str:
+def as_text(
+    house: House, resolved: Resolved, leaned: Sequence[Assumption], next_starts: tuple[Coming, ...] = ()
+) -> str:
     """The scenes as a page of text: all loads that a scene touches, then why the rest is left alone."""
     if not resolved.resolutions:
         return f"{house.name} has no scene yet."
@@ -91,7 +98,7 @@ def as_text(house: House, resolved: Resolved, next_starts: tuple[Coming, ...] = 
             for c in next_starts
         ]
         parts.append(table(("scene", "start", "comes next", "note"), rows))
-    return "\n\n".join([*parts, *findings_text(resolved.findings)])
+    return "\n\n".join([*parts, *findings_text(resolved.findings), *leaning_text(house, leaned)])
 
 
 def _time(time: SceneTime) -> str:

@@ -6,7 +6,17 @@ import typer
 
 from secondfix.actions.select import exit_code, select, selected_as_json
 from secondfix.cli.check import UNKNOWN, sign_of
-from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, print_json, refuse, verb_app
+from secondfix.cli.opening import (
+    AsJson,
+    Assume,
+    FirmFolder,
+    HouseFile,
+    leave,
+    opened,
+    print_json,
+    refuse,
+    verb_app,
+)
 from secondfix.cli.page import counted, para
 from secondfix.findings import Finding, Rule
 from secondfix.house import Fault, House
@@ -26,13 +36,14 @@ def run(
         list[str] | None, typer.Option("--place", help="Only this box or place; may be given again.")
     ] = None,
     protocol: Annotated[Protocol | None, typer.Option("--protocol", help="Only this protocol.")] = None,
+    assume: Assume = None,
     as_json: AsJson = False,
     in_full: Annotated[
         bool, typer.Option("--all", help="Each refusal in its own words, with value, limit and source.")
     ] = False,
 ) -> None:
     """For every place: which models fit, which rule refuses each other one, and what would help."""
-    house, firm = opened(house_file, firm_folder)
+    house, firm = opened(house_file, firm_folder, assume)
     for one in place or ():
         if one not in house.boxes and one not in house.places:
             refuse([Fault("--place", "", f"'{one}'", "the id of a box or place of this house")])

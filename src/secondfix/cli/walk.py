@@ -1,9 +1,13 @@
 """The verb ``walk``."""
 
+from collections.abc import Sequence
 from itertools import groupby
 
+from secondfix.actions.leaned import leaned_as_json
 from secondfix.actions.walk import Walked, walk, walked_as_json
+from secondfix.assumptions import Assumption
 from secondfix.cli.check import findings_text
+from secondfix.cli.leaning import leaning_on, leaning_text
 from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import counted, para
 from secondfix.findings import exit_code
@@ -21,10 +25,11 @@ def run(
     """An order in which every device has a good parent, already joined and powered, when its turn comes."""
     house, firm = opened(house_file, firm_folder, assume)
     walked = walk(house, assumptions=firm.assumptions)
+    leaned = leaning_on(house, walked.findings, firm.assumptions)
     if as_json:
-        print_json(walked_as_json(walked))
+        print_json({**walked_as_json(walked), **leaned_as_json(leaned)})
     else:
-        print(as_text(house, walked))  # noqa: T201 - the command line prints
+        print(as_text(house, walked, leaned))  # noqa: T201 - the command line prints
     leave(exit_code(walked.findings))
 
 
@@ -34,7 +39,7 @@ _PARENTS = (
 )
 
 
-def as_text(house: House, walked: Walked) -> str:
+def as_text(house: House, walked: Walked, leaned: Sequence[Assumption]) -> str:
     """The walk as a page of text, a stage a block."""
     w, nec = walked.walk, is_nec(house)
     isolations = counted(w.isolations, said("isolation", nec=nec))
@@ -54,4 +59,4 @@ def as_text(house: House, walked: Walked) -> str:
         parts.append(para(_PARENTS))
     if w.unplaced:
         parts.append(para(f"Position not known, so the way is guessed: {', '.join(w.unplaced)}."))
-    return "\n\n".join(parts + findings_text(walked.findings))
+    return "\n\n".join(parts + findings_text(walked.findings) + leaning_text(house, leaned))

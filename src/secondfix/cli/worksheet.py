@@ -7,8 +7,9 @@ from typing import Annotated
 
 import typer
 
+from secondfix.actions.settle import settled_assumptions
 from secondfix.actions.walk import walk
-from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, opened, print_json, refuse, verb_app
+from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, opened, print_json, refuse, verb_app
 from secondfix.cli.page import para
 from secondfix.cli.paper_options import (
     DrawnBy,
@@ -19,8 +20,8 @@ from secondfix.cli.paper_options import (
     unprintable,
     write_file,
 )
-from secondfix.house import Fault
-from secondfix.joining import GENERAL, ISOLATION, CodeLine, EntryRow, Worksheet, stage_words
+from secondfix.house import Fault, House, is_nec
+from secondfix.joining import CodeLine, EntryRow, Worksheet, before_boxes, stage_words, to_mind
 
 app = verb_app()
 
@@ -29,6 +30,7 @@ app = verb_app()
 def run(
     house_file: HouseFile,
     firm_folder: FirmFolder = None,
+    assume: Assume = None,
     device: Annotated[str | None, typer.Option(help="Only the sheet of the device with this id.")] = None,
     pdf: Annotated[Path | None, typer.Option(metavar="FILE", help="Write all as a PDF instead.")] = None,
     paper: PaperSize = None,
@@ -38,16 +40,19 @@ def run(
     as_json: AsJson = False,
 ) -> None:
     """One sheet for each device, in the order of the walk: cautions, procedure, entries, names, tests."""
-    house, firm = opened(house_file, firm_folder)
+    house, firm = opened(house_file, firm_folder, assume)
     if device is not None and device not in house.devices:
         ids = ", ".join(house.devices) or "none: the house has no device"
         refuse([Fault("--device", "", f"'{device}'", f"one of {ids}")])
     walked = walk(house, assumptions=firm.assumptions)
     if pdf is not None:
-        from secondfix.papers import worksheets_pdf  # noqa: PLC0415 - only who prints pays for it
+        from secondfix.actions.check import check  # noqa: PLC0415 - only who prints pays for it
+        from secondfix.papers import worksheets_pdf  # noqa: PLC0415 - as above
 
         setting = setting_of(paper, issue=issue, drawn_by=drawn_by, on=on)
-        made = worksheets_pdf(walked.schedule, walked.walk, setting=setting)
+        findings = check(house, assumptions=firm.assumptions).findings
+        settled = settled_assumptions(house, firm.assumptions)
+        made = worksheets_pdf(walked.schedule, walked.walk, findings, settled, setting=setting)
         if isinstance(made, list):
             unprintable(made)
         write_file(pdf, made)
@@ -56,26 +61,28 @@ def run(
     if as_json:
         print_json({"worksheets": [asdict(w) for w in sheets]})
     else:
-        print("\n\n".join([_before(), *(as_text(w) for w in sheets)]))  # noqa: T201 - the command line prints
+        texts = (as_text(w, nec=is_nec(house)) for w in sheets)
+        print("\n\n".join([_before(house), *texts]))  # noqa: T201 - the command line prints
 
 
-def _before() -> str:
-    lines = ["Before every box:", *(para(f"- {c.words}", indent=2, hang=2) for c in (*ISOLATION, *GENERAL))]
-    return "\n".join(lines)
+def _before(house: House) -> str:
+    told = (*before_boxes(house), *to_mind(house))
+    return "\n".join(["Before every box:", *(para(f"- {c.words}", indent=2, hang=2) for c in told)])
 
 
-def as_text(w: Worksheet) -> str:
+def as_text(w: Worksheet, *, nec: bool = False) -> str:
     """One worksheet as a page of text: what comes first, a reset and the join apart, each counted from 1."""
     warned = (w.isolate, *(c.words for c in w.cautions), *(f"{_capital(m.value)}." for m in w.marks))
     told = (w.entries_words, *w.tell_apart)
     after = (w.power_loss, *w.time_limits, *(f"test: {t.press} {t.answer}" for t in w.tests))
     lines = [
         f"{w.number}. {w.place_title}: {w.device_title}",
-        para(f"{stage_words(w.stage)}. {_capital(w.where)}.", indent=3),
+        para(f"{stage_words(w.stage, nec=nec)}. {_capital(w.where)}.", indent=3),
         *_lines([f"▲ {text}" for text in warned if text]),
         *_lines([_code(w.code)] if w.code else []),
         *_removal(w.removal),
-        *_block("Join", (*w.window, w.through, w.time), w.procedure),
+        *(_block("Join", (*w.window, w.through, w.time), w.procedure) if w.joins else ()),
+        *_lines(w.extending),
         *_lines(told),
         *_lines([_entry(e) for e in w.entries], indent=5),
         *_lines(after),

@@ -9,7 +9,6 @@ from numpy.typing import NDArray
 from secondfix.assumptions import Assumptions
 from secondfix.house import House, Room
 
-
 _STOREY, _ROOM = LEANS_ON = ("storey_change_m", "room_change_m")
 
 
