@@ -10,7 +10,7 @@ from secondfix.assumptions import default_assumptions
 from secondfix.catalogue import Model
 from secondfix.files import Firm, open_firm, open_house
 from secondfix.house import House, schedule
-from secondfix.joining import ISOLATION
+from secondfix.joining import before_boxes
 from secondfix.maintenance import Outcome, StepKind, SwapPlan, Unit, swap
 from secondfix.papers import Setting, swap_pdf
 from secondfix.papers.swap.at_box import HEADS
@@ -73,10 +73,10 @@ def test_every_step_stands_on_it_and_those_at_the_box_in_the_order_of_the_plan(
 
 @pytest.mark.parametrize("case", FITTED, ids=lambda c: c[1])
 def test_cautions_come_before_any_step(case: tuple[str, str, str], setting: Setting) -> None:
-    plan, made = paper(case, setting)
-    text = words_of(made)
+    house, plan = asked(*case)
+    text = words_of(paper(case, setting)[1])
     first = text.index(flat(next(s.words for s in plan.steps if s.kind in HEADS)))
-    assert [c.id for c in ISOLATION if text.index(flat(c.words)) > first] == []
+    assert [c.id for c in before_boxes(house) if text.index(flat(c.words)) > first] == []
 
 
 def test_a_kept_swap_says_so_first_and_asks_for_nothing_to_be_accepted(setting: Setting) -> None:

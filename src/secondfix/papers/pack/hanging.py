@@ -15,7 +15,6 @@ from secondfix.papers.blocks import (
     column,
     heading,
     ident,
-    lines,
     para,
     soft,
     steps,
@@ -81,13 +80,14 @@ def hanging_sheet(schedule: Schedule, hanging: Hanging | None, number: str) -> S
 
 
 def _spares(schedule: Schedule, hanging: Hanging | None) -> Iterator[Block]:
-    """A row for each model: how many stand, where, what else would fit at their places, room for the shelf."""
+    """A row for each model: how many stand, where, what else would fit there, room for the shelf."""
     of_model: dict[str, list[str]] = {}
     for device_id, device in schedule.house.devices.items():
         of_model.setdefault(device.model or "", []).append(device_id)
     rows: list[list[Cell]] = [
         [
-            lines(strong(device_words(schedule, own[0]).partition(",")[0]), soft(model)),
+            strong(device_words(schedule, own[0]).partition(",")[0]),
+            soft(model),
             str(len(own)),
             ", ".join(own),
             _also(model, own, hanging),
@@ -97,7 +97,8 @@ def _spares(schedule: Schedule, hanging: Hanging | None) -> Iterator[Block]:
         if model
     ]
     heads = [
-        column("Model", fr=1.3),
+        column("Model", fr=1.2),
+        column("Edition", fr=1.2),
         column("Stand", mm=12, align="right"),
         column("Devices", fr=1.4),
         column("Would also fit", fr=1.6),
@@ -212,4 +213,4 @@ def _hangs(
         yield f"carries {' '.join(carried)}"
     uses = [key for key, use in house.outside_uses.items() if use.device == device_id]
     if uses:
-        yield f"asked for by {' '.join(uses)}"
+        yield f"used by {' '.join(uses)}"

@@ -6,6 +6,8 @@ from secondfix.papers.record.record import Record
 from secondfix.papers.record.saying import clock_words, subject, subject_words
 from secondfix.papers.words import counted, sentence
 
+_MOST_NAMED = 2  # entries named beside one difference
+
 
 def differences_sheet(record: Record, number: str) -> Sheet:
     """Differences with who says so; remarks; conflicts; entries that do not count, or are not known here."""
@@ -66,5 +68,9 @@ def _told(record: Record) -> list[Block]:
 
 
 def _who(record: Record, ids: tuple[str, ...]) -> Cell:
-    found = [e for i in ids if (e := record.entry(i))]
-    return lines(*(soft(f"{e.writer}, {clock_words(e.at)}") for e in found)) if found else soft("not said")
+    """The latest who said so, and how many more did."""
+    found = [e for i in sorted(ids) if (e := record.entry(i))]
+    more = len(found) - _MOST_NAMED
+    rest = [soft(f"and {more} before")] if more > 0 else []
+    said = [soft(f"{e.writer}, {clock_words(e.at)}") for e in found[-_MOST_NAMED:]]
+    return lines(*said, *rest) if found else soft("not said")

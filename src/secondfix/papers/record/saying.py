@@ -7,8 +7,10 @@ from secondfix.house import House
 from secondfix.journal import KINDS, Entry, Fitted, FunctionTested, Joined, Subject, subject_of
 from secondfix.papers.places import thing_words
 from secondfix.papers.record.record import Record
+from secondfix.papers.words import sentence
 from secondfix.terms import PURPOSES
 
+_UNITS = {"mm": " mm", "mw": " mW", "ma": " mA", "us": " µs", "permille": " ‰", "v": " V", "a": " A"}
 _ANSWER_WORDS = {"changed": "changed", "on": "went on", "off": "went off"}
 
 
@@ -41,7 +43,7 @@ def deed_words(record: Record, entry: Entry) -> str:
     """What was done or found, one sentence without its subject."""
     say = _SAYINGS.get(entry.kind)
     said = say(record, entry) if say else entry.kind.replace("_", " ")
-    return f"{said}. {entry.note}" if entry.note else f"{said}."
+    return f"{said}. {sentence(entry.note)}" if entry.note else f"{said}."
 
 
 def _fitted(record: Record, entry: Entry) -> str:
@@ -73,14 +75,18 @@ def _joined(record: Record, entry: Entry) -> str:
 
 def _corrected(_record: Record, entry: Entry) -> str:
     plain = entry.model_dump(mode="json")
-    return f"survey corrected: {plain['path']} found {_value(plain['found'])}"
+    field, found = str(plain["path"]).rpartition(".")[2], plain["found"]
+    stem, _, unit = field.rpartition("_")
+    shown = _UNITS.get(unit, "") if stem else ""
+    words = (stem if shown else field).replace("_", " ")
+    whole = isinstance(found, dict) and set(found) == {"value", "known"}
+    value, known = (found["value"], f" ({found['known'].replace('_', ' ')})") if whole else (found, "")
+    return f"survey corrected: {words} found {_value(value)}{shown}{known}"
 
 
 def _value(found: Any) -> str:
     """A value of the document in words."""
     if isinstance(found, dict):
-        if set(found) == {"value", "known"}:
-            return f"{_value(found['value'])} ({str(found['known']).replace('_', ' ')})"
         return ", ".join(f"{k.replace('_', ' ')} {_value(v)}" for k, v in found.items()) or "nothing"
     if isinstance(found, list):
         return ", ".join(_value(v) for v in found) or "nothing"

@@ -20,7 +20,8 @@ def site_snags_sheet(record: Record, answers: Sequence[Finding], number: str) ->
     cleared = _clearings(record)
     numbers = {i: s.number for s in snags(answers) for f in s.findings for i in f.also if i in open_ids}
     raised = [e for e in counted.values() if e.kind == "snag_raised"]
-    open_rows: list[list[Cell]] = [_open_row(record, e, numbers) for e in raised if e.id in open_ids]
+    open_ = sorted((e for e in raised if e.id in open_ids), key=lambda e: numbers.get(e.id, 0))
+    open_rows: list[list[Cell]] = [_open_row(record, e, numbers) for e in open_]
     closed: list[list[Cell]] = [
         _closed_row(record, e, cleared.get(e.id)) for e in raised if e.id not in open_ids
     ]

@@ -51,8 +51,8 @@ def as_designed(record: Record | None) -> frozenset[str]:
 
 def tested_ids(record: Record) -> frozenset[str]:
     """Gangs (``B07.2``), outputs (``D05.1``) and scenes with a test that stands and needs no other."""
-    late = _before_fitting(record)
-    pressed = {p.place for p in _presses(record) if p.entry and p.place not in late}
+    older = _older(record)
+    pressed = {p.place for p in _presses(record) if p.entry and p.place not in older}
     return frozenset({*pressed, *(s.scene for s in record.scenes if s.tested)})
 
 
@@ -60,7 +60,8 @@ def record_sheet(record: Record, number: str) -> Sheet:
     """Every test that stands, then every gang, output and scene that has none."""
     presses = [p for p in _presses(record) if p.entry or p.worked is Worked.DISPUTED]
     scenes = [s for s in record.scenes if s.tested or s.disputed]
-    rows: list[list[Cell]] = [_press_row(record, p) for p in presses]
+    older = _older(record)
+    rows: list[list[Cell]] = [_press_row(record, p, older.get(p.place, "")) for p in presses]
     if scenes:
         rows.append([across("Scenes")])
         rows += [_scene_row(record, s.scene) for s in scenes]
@@ -84,7 +85,17 @@ def tally(record: Record) -> str:
     tested = sum(place in done for place in every)
     scenes = sum(scene in done for scene in record.house.scenes)
     wrong = sum(p.worked in _WRONG for p in _presses(record) if p.place in done)
-    odd = f" {counted(wrong, 'of them does', 'of them do')} not work as designed." if wrong else ""
+    off = sum(not s.as_expected for s in record.scenes if s.tested)
+    odd = (
+        f" {counted(wrong, 'gang or output does', 'gangs or outputs do')} not work as designed."
+        if wrong
+        else ""
+    )
+    odd += f" {counted(off, 'scene does', 'scenes do')} not switch what it should." if off else ""
+    differ = sum(p.worked is Worked.DISPUTED for p in _presses(record)) + sum(
+        s.disputed for s in record.scenes
+    )
+    odd += f" Two tests differ at {counted(differ, 'place')}, so none stands." if differ else ""
     return (
         f"Tested: {tested} of {counted(len(every), 'gang or output', 'gangs and outputs')}, {scenes} of "
         f"{counted(len(record.house.scenes), 'scene')}.{odd} What has no row here was not tested."
@@ -105,14 +116,14 @@ def _every(record: Record) -> Iterator[str]:
         yield from (f"{device}.{c.number}" for c in channels if c.row is None and c.load_id)
 
 
-def _before_fitting(record: Record) -> dict[str, str]:
-    """Gangs whose test is by the clocks older than the device that now stands there, with that device.
+def _older(record: Record) -> dict[str, str]:
+    """Gangs and outputs whose test is older than the device that now stands there, in words.
 
-    Test and fitting speak of two subjects, so nobody saw the other: clocks are all there is. They decide
-    nothing of the house; they only ask for one press more.
+    Where an adoption lies between, the journal tells. Else clocks are all there is: they decide nothing of
+    the house, they only ask for one press more.
     """
     rows = schedule(record.house, record.house.models)
-    found = {}
+    found = {p.place: f"not tested since {p.since} was fitted" for p in _presses(record) if p.since}
     for press in _presses(record):
         row = rows.rows.get(press.place)
         test = record.entry(press.entry) if press.entry else None
@@ -120,18 +131,17 @@ def _before_fitting(record: Record) -> dict[str, str]:
             continue
         fitted = record.built.folded.settled(f"device:{row.device_id}", "standing", Fitted)
         if fitted and datetime.fromisoformat(test.at) < datetime.fromisoformat(fitted.at):
-            found[press.place] = row.device_id
+            found[press.place] = f"by the clocks before {row.device_id} was fitted: test again"
     return found
 
 
-def _press_row(record: Record, press: Press) -> list[Cell]:
+def _press_row(record: Record, press: Press, older: str) -> list[Cell]:
     house, test = record.house, record.entry(press.entry) if press.entry else None
     design = "nothing says" if press.expected is None else _loads(record, press.expected)
     words = RESULT_WORDS[press.worked]
     result: Cell = marked("fault", words) if press.worked in _WRONG else strong(words)
-    late = _before_fitting(record).get(press.place)
-    if late:
-        result = lines(result, soft(f"by the clocks before {late} was fitted: test again"))
+    if older:
+        result = lines(result, soft(older))
     if press.device and press.device not in house.devices and press.subject.startswith("entry:"):
         result = lines(result, soft(f"{press.device} no longer stands"))
     room = room_name(house, press.place)
@@ -180,7 +190,7 @@ def _untested(record: Record) -> Iterator[Block]:
     """Gangs, outputs and scenes without a test that stands, each with what it is for."""
     house = record.house
     rows = schedule(house, house.models)
-    done, late = tested_ids(record), _before_fitting(record)
+    done, older = tested_ids(record), _older(record)
     left: list[list[Cell]] = []
     for place in _every(record):
         if place in done:
@@ -188,14 +198,11 @@ def _untested(record: Record) -> Iterator[Block]:
         row = rows.rows.get(place)
         fed = next((load for load, at in rows.fed_by.items() if not row and _place(at) == place), None)
         what = duty_words(rows, row) if row else thing_words(house, fed) if fed else ""
-        why = (
-            f"tested before {late[place]} was fitted, by the clocks"
-            if place in late
-            else _skipped(record, place)
-        )
+        why = older.get(place) or _skipped(record, place)
         left.append([ident(place), room_name(house, place), what, why])
+    since = {s.scene: f"not tested since {s.since} was fitted" for s in record.scenes if s.since}
     left += [
-        [ident(id_words(house, s)), "", scene.name, _skipped(record, s)]
+        [ident(id_words(house, s)), "", scene.name, since.get(s) or _skipped(record, s)]
         for s, scene in house.scenes.items()
         if s not in done
     ]

@@ -25,7 +25,7 @@ def swap_pdf(house: House, plan: SwapPlan, *, setting: Setting) -> bytes | list[
     if plan.outcome is not Outcome.REFUSED:
         sheets += [
             cautions_sheet(house, "S10/02"),
-            at_box_sheet(plan, "S10/03"),
+            at_box_sheet(house, plan, "S10/03"),
             afterwards_sheet(house, plan, "S10/04"),
         ]
     title = f"swap of {plan.failed}"

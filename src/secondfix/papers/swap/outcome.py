@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from secondfix.house import House
-from secondfix.joining import ISOLATION
+from secondfix.joining import before_boxes
 from secondfix.maintenance import Nearest, Outcome, SwapPlan
 from secondfix.papers.blocks import (
     Block,
@@ -36,7 +36,7 @@ def outcome_sheet(house: House, plan: SwapPlan, number: str) -> Sheet:
     blocks: list[Block] = [_which(house, plan)]
     blocks += [para(sentence(s.where), style="soft") for s in plan.sheets[:1]]
     if plan.outcome is Outcome.REFUSED:
-        blocks += _refused(plan)
+        blocks += _refused(house, plan)
     else:
         blocks.append(heading(_KEPT if plan.outcome is Outcome.KEPT else _LOSSES))
         blocks += [*_losses(plan), *_nearest(plan), *_before(plan)]
@@ -57,7 +57,7 @@ def _which(house: House, plan: SwapPlan) -> Block:
     return table([column("", mm=12), column("Device", fr=1.5), column("Network, place", fr=1)], rows)
 
 
-def _refused(plan: SwapPlan) -> list[Block]:
+def _refused(house: House, plan: SwapPlan) -> list[Block]:
     """Reasons first; nothing here says how it would be done."""
     blocks: list[Block] = [cautions(_REFUSED, [r.words for r in plan.reasons])]
     rows: list[list[Cell]] = [
@@ -70,7 +70,7 @@ def _refused(plan: SwapPlan) -> list[Block]:
     if not plan.nearest:
         blocks.append(para("No model at hand would do there as it stands."))
     blocks.append(para("A refused swap has no steps. Leave the plate on, choose another model, ask again."))
-    return [*blocks, para(ISOLATION[0].words, style="soft")]
+    return [*blocks, para(before_boxes(house)[0].words, style="soft")]
 
 
 def _losses(plan: SwapPlan) -> Iterator[Block]:
@@ -120,11 +120,12 @@ def _before(plan: SwapPlan) -> Iterator[Block]:
         for s in plan.sheets
         if s.code
     ]
+    rows += [["Open snag", f"{s.subject.replace(':', ' ')}: {s.words}", tick_box(), ""] for s in plan.snags]
     if not plan.asks:
         yield para(f"The book knows of no use of {plan.failed} that the house does not own.")
     if rows:
         heads = [
-            column("", mm=16),
+            column("", mm=20),
             column("What", fr=1.7),
             column("Done", mm=12, align="center"),
             column("Answer", fr=1),
