@@ -58,7 +58,7 @@ def test_the_scene_schedule_tells_how_long_each_scene_takes(demo: Schedule, sett
 
 def test_worksheets_of_the_demo_house_carry_every_caution_and_name(demo: Schedule, setting: Setting) -> None:
     order = walk(demo, {}, default_assumptions())
-    pdf = worksheets_pdf(demo, order, setting=setting)
+    pdf = worksheets_pdf(demo, order, (), default_assumptions(), setting=setting)
     assert isinstance(pdf, bytes), pdf
     text = words_of(pdf)
     wanted = [c.words for d in demo.house.devices for c in cautions_for(demo, d)]

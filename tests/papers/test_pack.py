@@ -128,7 +128,7 @@ def test_the_key_ring_is_a_paper_of_its_own_and_no_other_paper_holds_a_code(
     others = [
         pack,
         findings_pdf(house, FINDINGS, default_assumptions(), setting=setting),
-        worksheets_pdf(house, order, setting=setting),
+        worksheets_pdf(house, order, FINDINGS, default_assumptions(), setting=setting),
     ]
     assert [k.ref for k in KEYS if flat(k.code) not in words_of(ring)] == []
     for other in others:

@@ -4,6 +4,8 @@ from typing import Any
 
 import pytest
 
+from secondfix import electrical
+from secondfix.assumptions import default_assumptions
 from secondfix.findings import Finding
 from secondfix.house import Schedule, schedule
 from secondfix.joining import function_test_rows
@@ -25,8 +27,8 @@ def of(plain: dict[str, Any]) -> Schedule:
 
 
 def rows_of(schedule: Schedule) -> dict[str, list[Any]]:
-    (block,) = switch_schedule_sheet(schedule, "S4/01").blocks
-    return {row[0]["words"]: row for row in block["rows"]}
+    gangs, *_ = switch_schedule_sheet(schedule, FINDINGS, default_assumptions(), "S4/01").blocks
+    return {row[0]["words"]: row for row in gangs["rows"]}
 
 
 def wired(line: str, mount: str | None, load: str | None) -> list[Any]:
@@ -103,7 +105,7 @@ def test_a_room_without_a_wall_box_stands_in_the_register() -> None:
     plain = plain_house()
     plain["rooms"]["R4"] = {"name": "Larder", "storey": "S1"}
     rows = of(plain)
-    sheets = elevation_sheets(rows, (), wide=900, high=600)
+    sheets = elevation_sheets(rows, (), default_assumptions(), wide=900, high=600)
     (block,) = register_sheet(rows.house, [*sheets]).blocks
     last = block["rows"][len(sheets) + 1]
     assert [cell["words"] for cell in last[:2]] == ["none", "Larder, elevations: no wall box"]
@@ -111,8 +113,8 @@ def test_a_room_without_a_wall_box_stands_in_the_register() -> None:
 
 
 def cover_words(house: Schedule, setting: Setting, findings: tuple[Finding, ...]) -> list[str]:
-    (block,) = cover_sheet(house.house, findings, setting).blocks
-    return [w if isinstance(w, str) else w["words"] for w in block["open"]]
+    (block,) = cover_sheet(house.house, findings, setting, site="").blocks
+    return [w if isinstance(w, str) else w["words"] for w in block["open"] if w]
 
 
 def test_the_cover_says_which_dangers_are_open_and_what_cannot_be_told(
@@ -154,3 +156,49 @@ def test_when_a_switch_fails_isolation_comes_before_hands_and_the_firm_can_be_wr
     assert all(isolate < n for n in hands)
     assert any("Do not take the plate off" in s for s in at_once)
     assert not [s for s in at_once if "check again" in s or "journal" in s]
+
+
+def boxes_of(schedule: Schedule, findings: list[Finding]) -> dict[str, list[Any]]:
+    blocks = switch_schedule_sheet(schedule, findings, default_assumptions(), "S4/01").blocks
+    return {row[0]["words"]: row for row in blocks[-1]["rows"]}
+
+
+def test_a_box_has_its_depth_needed_and_available_as_the_rule_answered() -> None:
+    house = of(plain_house())
+    told = electrical.check(house, default_assumptions())
+    (depth,) = (f for f in told if (f.rule, f.place) == ("depth", "B01"))
+    assert boxes_of(house, told)["B01"][2:4] == [depth.limit, depth.value]
+    assert "not asked" in boxes_of(house, [])["B01"][2]["words"]
+
+
+def test_a_box_of_an_nec_house_has_its_fill_and_conductors_by_awg() -> None:
+    plain = plain_house() | {"wiring_rules": "nec", "mains_voltage_v": 120}
+    counts = {"conductors": {"14": 5}, "loops": {}, "grounds": {"14": 2}, "clamps": True, "fittings": 0}
+    plain["boxes"]["B01"] |= {key: {"value": value, "known": SEEN} for key, value in counts.items()}
+    plain["boxes"]["B01"]["volume_mm3"] = {"value": 294_967, "known": SEEN}
+    plain["boxes"]["B01"]["mounts"]["1"]["largest_awg"] = {"value": "14", "known": SEEN}
+    house = of(plain)
+    told = electrical.check(house, default_assumptions())
+    (fill,) = (f for f in told if (f.rule, f.place) == ("box_fill", "B01"))
+    row = boxes_of(house, told)["B01"]
+    assert row[2] == "5 × 14; grounds 2 × 14"
+    assert row[3].startswith("14")
+    assert row[4:6] == [fill.limit, fill.value]
+    assert "in³" in row[4]
+
+
+def test_loads_of_nec_houses_have_amperes_beside_watts() -> None:
+    plain = plain_house() | {"wiring_rules": "nec", "mains_voltage_v": 120}
+    plain["loads"]["L01"] |= {
+        "kind": {"value": "resistive", "known": SEEN},
+        "power_mw": {"value": 60_000, "known": SEEN},
+        "count": {"value": 2, "known": SEEN},
+    }
+    assert [
+        part if isinstance(part, str) else part["words"] for part in rows_of(of(plain))["B01.1"][6]["lines"]
+    ] == [
+        "2 × 60 W",
+        "1 A",
+    ]
+    plain["wiring_rules"] = "iec"
+    assert rows_of(of(plain))["B01.1"][6] == "2 × 60 W"

@@ -8,6 +8,7 @@ from secondfix.joining import ISOLATION, Walk, walk, worksheets
 from secondfix.naming import names
 from secondfix.papers import Setting, worksheets_pdf
 from secondfix.papers.worksheets_paper import _worksheet
+from tests.papers.example import FINDINGS
 from tests.papers.reading import flat, outside, pages, words_of
 
 MM = 72 / 25.4
@@ -20,7 +21,7 @@ def order(house: Schedule) -> Walk:
 
 @pytest.fixture(scope="module")
 def paper(house: Schedule, order: Walk, setting: Setting) -> bytes:
-    made = worksheets_pdf(house, order, setting=setting)
+    made = worksheets_pdf(house, order, FINDINGS, default_assumptions(), setting=setting)
     assert isinstance(made, bytes), made
     return made
 
@@ -56,12 +57,12 @@ def test_sheets_are_upright_and_stay_inside_the_frame(paper: bytes) -> None:
 
 
 def test_same_bytes_twice(house: Schedule, order: Walk, paper: bytes, setting: Setting) -> None:
-    assert worksheets_pdf(house, order, setting=setting) == paper
+    assert worksheets_pdf(house, order, FINDINGS, default_assumptions(), setting=setting) == paper
 
 
 def test_parent_and_reserve_stand_before_the_steps_in_plain_ink(order: Walk, house: Schedule) -> None:
     for w in worksheets(house, order, names(house)):
-        blocks = _worksheet(w).blocks
+        blocks = _worksheet(w, (), nec=False).blocks
         at = next(n for n, b in enumerate(blocks) if b.get("words") == w.through)
         assert blocks[at]["style"] == ""
         assert blocks[at - 1]["words"] == "Join"

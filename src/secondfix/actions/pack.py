@@ -1,27 +1,47 @@
 """Pack: every paper and picture of a house, made of the same answers that the other verbs print."""
 
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 
+from secondfix import radio, selection
+from secondfix.actions.as_built import as_built
 from secondfix.actions.check import Checked, check
 from secondfix.actions.scenes import scenes
 from secondfix.actions.settle import settled_assumptions
 from secondfix.actions.walk import Walked, walk
 from secondfix.assumptions import Assumptions
+from secondfix.catalogue import Model
+from secondfix.findings import Finding
 from secondfix.house import House, Schedule, schedule
+from secondfix.journal import Journal, fitted_since, function_test
+from secondfix.maintenance import children_of
 from secondfix.papers import (
+    Hanging,
     Key,
+    Record,
     Setting,
     TextFault,
     elevations_svg,
     findings_pdf,
     key_ring_pdf,
+    pack_file,
     pack_pdf,
     plan_svg,
+    revision_words,
     worksheets_pdf,
 )
 
 _RING = "key-ring.pdf"
+
+
+@dataclass(frozen=True, slots=True)
+class Site:
+    """What happened on site. ``now`` is a time of day with offset, None: whether an entry is dated later is
+    not asked; ``revision`` what the revision is called, empty: as the entries say."""
+
+    journal: Journal
+    now: str | None = None
+    revision: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,21 +59,36 @@ class Packed:
 
 
 def pack(
-    house: House, *, assumptions: Assumptions, setting: Setting, codes: Mapping[str, str] | None = None
+    house: House,
+    *,
+    assumptions: Assumptions,
+    setting: Setting,
+    codes: Mapping[str, str] | None = None,
+    models: Mapping[str, Model] | None = None,
+    site: Site | None = None,
 ) -> Packed | list[TextFault]:
     """Handover pack, findings, worksheets, plans and elevations; or every text that cannot be printed.
 
     ``codes`` (reference to code) come only from a key ring that somebody opened for this: they make a paper
-    of their own, and no other paper holds one. The same arguments give the same bytes.
+    of their own, and no other paper holds one. ``models`` are those at hand beside the house's own, for
+    what else would fit and what was fitted on site. With ``site`` every paper is of the as-built house, and
+    the title block says of which revision. The same arguments give the same bytes.
     """
+    record = recorded(house, site, models=models or {}) if site else None
+    if record:
+        house, setting = record.house, _as_built_setting(setting, record)
     checked, walked = check(house, assumptions=assumptions), walk(house, assumptions=assumptions)
     rows, settled = schedule(house, house.models), settled_assumptions(house, assumptions)
     times = scenes(house, assumptions=assumptions).times
+    answers = (*checked.findings, *(record.answers if record else ()))
+    hanging = hanging_of(rows, settled, models or {})
     keys = keys_of(rows, codes or {})
     papers = {
-        "handover-pack.pdf": pack_pdf(rows, checked.findings, settled, setting=setting, times=times),
-        "findings.pdf": findings_pdf(rows, checked.findings, settled, setting=setting),
-        "worksheets.pdf": worksheets_pdf(rows, walked.walk, setting=setting),
+        pack_file(house): pack_pdf(
+            rows, answers, settled, setting=setting, times=times, record=record, hanging=hanging
+        ),
+        "findings.pdf": findings_pdf(rows, answers, settled, setting=setting),
+        "worksheets.pdf": worksheets_pdf(rows, walked.walk, checked.findings, settled, setting=setting),
         **({_RING: key_ring_pdf(house, keys, setting=setting)} if keys else {}),
     }
     made: dict[str, bytes] = {}
@@ -66,15 +101,39 @@ def pack(
     if faults:
         return list(dict.fromkeys(faults))
     ring = made.pop(_RING, None)
-    return Packed({**made, **dict(_pictures(rows, checked))}, ring, checked, walked)
+    return Packed({**made, **dict(_pictures(rows, answers))}, ring, checked, walked)
 
 
-def _pictures(rows: Schedule, checked: Checked) -> Iterator[tuple[str, bytes]]:
+def recorded(house: House, site: Site, *, models: Mapping[str, Model]) -> Record:
+    """The journal's answers over this revision."""
+    found = as_built(house, site.journal, models=models, now=site.now)
+    built = found.built
+    since = fitted_since(built.house, built.folded)
+    test_as_built = function_test(built.house, built.folded, since=since)
+    revision = site.revision or revision_words(built)
+    return Record(built, found.test, test_as_built, found.scenes, found.findings, revision)
+
+
+def _as_built_setting(setting: Setting, record: Record) -> Setting:
+    issue = f"{setting.block.issue}, as-built of revision {record.revision}"
+    return replace(setting, block=replace(setting.block, issue=issue))
+
+
+def hanging_of(rows: Schedule, settled: Assumptions, models: Mapping[str, Model]) -> Hanging:
+    """Whom each device carries by radio, and which models would fit where it stands."""
+    answer = radio.reach(rows, settled)
+    carries = {d: children_of(d, answer) for d in rows.house.devices}
+    choices = selection.select(rows.house, {**models, **rows.house.models}, settled)
+    fits = {c.spot.device_id: tuple(f.model for f in c.fits) for c in choices if c.spot.device_id}
+    return Hanging(carries, fits)
+
+
+def _pictures(rows: Schedule, answers: Sequence[Finding]) -> Iterator[tuple[str, bytes]]:
     for storey in rows.house.storeys:
-        yield f"plan-{storey}.svg", plan_svg(rows, storey, checked.findings).encode()
+        yield f"plan-{storey}.svg", plan_svg(rows, storey, answers).encode()
     with_boxes = {box.room for box in rows.house.boxes.values()}
     for room in (r for r in rows.house.rooms if r in with_boxes):
-        yield f"elevations-{room}.svg", elevations_svg(rows, room, checked.findings).encode()
+        yield f"elevations-{room}.svg", elevations_svg(rows, room, answers).encode()
 
 
 def keys_of(rows: Schedule, codes: Mapping[str, str]) -> tuple[Key, ...]:

@@ -5,10 +5,12 @@ the fonts of the one type family apart.
 """
 
 from secondfix.papers.coverage import TextFault
-from secondfix.papers.drawing import elevations_svg, plan_svg
+from secondfix.papers.drawing import SHAPE_WORDS, elevations_svg, plan_svg, shape_of
 from secondfix.papers.findings_paper import findings_pdf
-from secondfix.papers.pack import Key, key_ring_pdf, pack_pdf
+from secondfix.papers.pack import Hanging, Key, key_ring_pdf, pack_file, pack_pdf
 from secondfix.papers.palette import DAY, NIGHT, Palette
+from secondfix.papers.places import about_words, room_name
+from secondfix.papers.record import Record, revision_words
 from secondfix.papers.setting import Setting, SheetSize, TitleBlock
 from secondfix.papers.swap import swap_pdf
 from secondfix.papers.worksheets_paper import worksheets_pdf
@@ -16,17 +18,25 @@ from secondfix.papers.worksheets_paper import worksheets_pdf
 __all__ = [
     "DAY",
     "NIGHT",
+    "SHAPE_WORDS",
+    "Hanging",
     "Key",
     "Palette",
+    "Record",
     "Setting",
     "SheetSize",
     "TextFault",
     "TitleBlock",
+    "about_words",
     "elevations_svg",
     "findings_pdf",
     "key_ring_pdf",
+    "pack_file",
     "pack_pdf",
     "plan_svg",
+    "revision_words",
+    "room_name",
+    "shape_of",
     "swap_pdf",
     "worksheets_pdf",
 ]

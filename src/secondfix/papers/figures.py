@@ -36,7 +36,8 @@ def assumption_range(assumption: Assumption, *, nec: bool) -> str:
     if a.low == a.high:
         return "taken as certain"
     inches = f" ({feet_inches(a.low)} to {feet_inches(a.high)})" if nec and a.unit == "mm" else ""
-    return f"{a.low} to {_with_unit(a.high, a.unit)}{inches}"
+    low = f"{a.low}".replace("-", "−")
+    return f"{low} to {_with_unit(a.high, a.unit)}{inches}"
 
 
 def _with_unit(value: int, unit: str) -> str:

@@ -139,8 +139,8 @@ def _assumptions_table(schedule: Schedule, assumptions: Assumptions, names: Sequ
     columns = [
         column("No.", mm=9),
         column("Stands for", fr=3),
-        column("Value", mm=20),
-        column("Range", mm=26),
+        column("Value", mm=29 if nec else 20),
+        column("Range", mm=34 if nec else 26),
         column("Source", fr=2),
         column("Set by", mm=16),
     ]

@@ -57,7 +57,7 @@ _PUT_RIGHT = frozenset(
         "two_supplies",
     }
 )
-_MOST_OF_A_TITLE = 48
+_MOST_OF_A_TITLE = 40
 _FIRST = 3  # of group S4: the switch schedule and the sheet of circuits come before them
 _STAR = "A star: re-mark it. A bar at both ends: cap it. Numbers are those of the table."
 
@@ -105,7 +105,7 @@ def _sheet(
     named = f"{light.load_id} {load.name}, {house.rooms[load.room].name}"
     # A title block holds so much; a longer name stands beneath the title.
     fits = len(named) <= _MOST_OF_A_TITLE
-    title = f"{named if fits else light.load_id}: several places"
+    title = f"{named if fits else light.load_id}: worked from several places"
     name = ARRANGEMENTS[light.arrangement] if light.arrangement else None
     heard = "" if fits else f"{named}. "
     order = ", ".join(light.gangs) or "none is known"

@@ -1,7 +1,9 @@
 """Worksheets: the order of work, then one sheet per device to stand before it with."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
+from secondfix.assumptions import Assumptions
+from secondfix.findings import Finding, in_order
 from secondfix.house import Schedule, is_nec
 from secondfix.joining import ISOLATION, Walk, Worksheet, stage_words, worksheets
 from secondfix.naming import names
@@ -27,35 +29,67 @@ from secondfix.papers.blocks import (
 )
 from secondfix.papers.cautions import cautions_sheet
 from secondfix.papers.coverage import TextFault
-from secondfix.papers.setting import Setting
+from secondfix.papers.leaned import leaning, names_of
+from secondfix.papers.light_sheet import light_sheets
+from secondfix.papers.setting import PX_PER_MM, Setting, body_mm
 from secondfix.papers.typeset import typeset
 from secondfix.papers.words import sentence
-from secondfix.terms import walked_way
+from secondfix.terms import said, walked_way
 
+_ORDERING = frozenset({"no_parent"})  # the rule whose answer the order of joining follows
+_WALKING = ("room_change_m", "storey_change_m")  # what the way between stops is reckoned with
 _MOST_TOGETHER = 12  # rows of a function test that share one page with all that follows them
 
 
-def worksheets_pdf(schedule: Schedule, walk: Walk, *, setting: Setting) -> bytes | list[TextFault]:
+def worksheets_pdf(
+    schedule: Schedule,
+    walk: Walk,
+    findings: Iterable[Finding],
+    assumptions: Assumptions,
+    *,
+    setting: Setting,
+) -> bytes | list[TextFault]:
     """Cautions, the order of work and a worksheet per device, in the walk's order, as a PDF.
 
     Each worksheet has place, cautions, code to capture, procedure, the entries that must appear and how
     to tell them apart, their names and purposes, what to try when nothing appears, and the function
-    test's rows. Codes themselves are never printed here. The same arguments give the same bytes.
+    test's rows. After the first worksheet at a box of a light worked from several places stands the sheet
+    of that light. Codes themselves are never printed here. The same arguments give the same bytes.
     """
+    house, answers = schedule.house, in_order(findings)
+    nec = is_nec(house)
+    width, _ = body_mm(setting.size_for(house), landscape=False)
+    of_lights = light_sheets(schedule, answers, assumptions, wide=width * PX_PER_MM)
+    waiting = list(of_lights)
+    of_order = {*names_of(f for f in answers if f.rule in _ORDERING), *_WALKING}
     sheets = [
-        cautions_sheet(schedule.house, "S0/01"),
-        _order_sheet(schedule, walk, "S0/02"),
-        *(_worksheet(w) for w in worksheets(schedule, walk, names(schedule))),
+        cautions_sheet(house, "S0/01"),
+        leaning(_order_sheet(schedule, walk, "S0/02"), assumptions, of_order, nec=nec),
     ]
-    return typeset(sheets, title="worksheets", house=schedule.house, setting=setting, landscape=False)
+    for w in worksheets(schedule, walk, names(schedule)):
+        box = house.devices[w.device].box
+        here = [pair for pair in waiting if box in pair[0].boxes]
+        see = tuple(f"{s.number} {s.title}" for light, s in of_lights if box in light.boxes)
+        sheet, lean = _worksheet(w, see, nec=nec), _leaned(w.device, answers)
+        sheets.append(leaning(sheet, assumptions, lean, nec=nec, sources_on="S0/02"))
+        sheets += [s for _, s in here]
+        waiting = [pair for pair in waiting if pair not in here]
+    sheets += [s for _, s in waiting]
+    return typeset(sheets, title="worksheets", house=house, setting=setting, landscape=False)
+
+
+def _leaned(device_id: str, answers: Sequence[Finding]) -> tuple[str, ...]:
+    """What the order, and so the parent that a device joins through, leans on."""
+    return names_of(f for f in answers if f.rule in _ORDERING and device_id in f.also)
 
 
 def _order_sheet(schedule: Schedule, walk: Walk, number: str) -> Sheet:
+    nec = is_nec(schedule.house)
     rows: list[list[Cell]] = []
     last = -1
     for step in walk.steps:
         if step.stage != last:
-            rows.append([across(sentence(stage_words(step.stage)).removesuffix("."))])
+            rows.append([across(sentence(stage_words(step.stage, nec=nec)).removesuffix("."))])
         last = step.stage
         marks = [soft(sentence(m.value)) for m in step.marks]
         rows.append([str(step.number), lines(step.words, *marks), tick_box()])
@@ -65,9 +99,9 @@ def _order_sheet(schedule: Schedule, walk: Walk, number: str) -> Sheet:
         column("Done", mm=14, align="center"),
     ]
     apart = f" Positions not known: {', '.join(walk.unplaced)}." if walk.unplaced else ""
-    way = walked_way(walk.walked_mm, nec=is_nec(schedule.house))
+    way, isolations = walked_way(walk.walked_mm, nec=nec), said("Isolations", nec=nec)
     says = (
-        f"Every device after a parent that is joined and has power. Isolations: {walk.isolations}. "
+        f"Every device after a parent that is joined and has power. {isolations}: {walk.isolations}. "
         f"Way between stops: about {way}.{apart}"
     )
     return Sheet(
@@ -75,20 +109,18 @@ def _order_sheet(schedule: Schedule, walk: Walk, number: str) -> Sheet:
     )
 
 
-def _worksheet(w: Worksheet) -> Sheet:
+def _worksheet(w: Worksheet, see: Sequence[str], *, nec: bool) -> Sheet:
     blocks: list[Block] = [
         para(w.where, style="soft"),
-        para(f"{w.device_title}. Worksheet {w.number}, {stage_words(w.stage).lower()}."),
-        _cautions(w),
+        para(f"{w.device_title}. Worksheet {w.number}, {stage_words(w.stage, nec=nec).lower()}."),
+        _cautions(w, nec=nec),
+        *(para(f"Before a conductor is parted: sheet {sheet}.", style="strong") for sheet in see),
     ]
     if w.code:
         blocks += [heading("Capture before fitting"), para(f"{w.code.words} Printed: {w.code.printed_at}.")]
     if w.removal:
         blocks += [heading("First"), *removal_blocks(w.removal)]
-    # The order of work hangs on the parent: it stands before the steps, as large as they are.
-    blocks += [heading("Join"), para(w.through), *([para(" ".join(w.window))] if w.window else [])]
-    blocks += [steps(w.procedure, large=True), para(w.time)]
-    blocks += [heading("Entries"), para(w.entries_words, style="strong"), _entries(w)]
+    blocks += _joining(w) if w.joins else [heading("Extension unit"), bullets(w.extending)]
     if w.tell_apart:
         blocks.append(bullets(w.tell_apart))
     settings = [sentence(s) for s in (w.power_loss, *w.time_limits) if s]
@@ -96,10 +128,18 @@ def _worksheet(w: Worksheet) -> Sheet:
     return Sheet(f"S7/{w.number:02d}", w.place_title, "", [*blocks, *_foot(w)])
 
 
+def _joining(w: Worksheet) -> list[Block]:
+    """The order of work hangs on the parent: it stands before the steps, as large as they are."""
+    blocks = [heading("Join"), para(w.through), *([para(" ".join(w.window))] if w.window else [])]
+    blocks += [steps(w.procedure, large=True), para(w.time)]
+    return [*blocks, heading("Entries"), para(w.entries_words, style="strong"), _entries(w)]
+
+
 def _foot(w: Worksheet) -> list[Block]:
     """Function test, what to try, lines to write on: on one page, side by side where that saves one."""
     tests = [heading("Function test"), tests_table(w)]
-    written = write_on(["Address", "Entries seen", "Date", "Initials"])
+    asked = ["Address", "Entries seen"] if w.joins else ["Conductors moved"]
+    written = write_on([*asked, "Date", "Initials"])
     nothing = nothing_blocks(w)
     foot = [beside(tests, nothing, shares=(1.2, 1)), written] if nothing else [*tests, written]
     return [together(foot)] if len(w.tests) <= _MOST_TOGETHER else foot
@@ -118,15 +158,14 @@ def removal_blocks(sentences: Sequence[str]) -> list[Block]:
     return [*blocks, steps(run)]
 
 
-def _cautions(w: Worksheet) -> Block:
+def _cautions(w: Worksheet, *, nec: bool) -> Block:
     """With mains in the box, the isolation leads; without it, what is left to mind."""
     items = [c.words for c in w.cautions]
     items += [f"{sentence(m.value)}" for m in w.marks]
     if w.isolate:
         return cautions(w.isolate, [ISOLATION[0].words, *items])
-    return cautions(
-        "No wall box is opened for this device. If one must be: isolate, lock off, prove dead.", items
-    )
+    closed = "No wall box is opened for this device. If one must be: isolate, lock off, prove dead."
+    return cautions(said(closed, nec=nec), items)
 
 
 def _entries(w: Worksheet) -> Block:

@@ -12,7 +12,7 @@ from secondfix.electrical import Drawn, DrawnCore, DrawnPoint
 from secondfix.papers.drawing.canvas import Canvas, Rect, text_width, wrapped
 from secondfix.papers.palette import FITTING, LABEL, LEADER, PLATE, TEXT, Palette
 
-_POINT, _LEAST_RUN = 124.0, 164.0  # widths of a point and of the run to the next one
+_POINT, _LEAST_RUN = 120.0, 150.0  # widths of a point and of the run to the next one
 _ROW, _HEAD, _FOOT = 24.0, 20.0, 12.0  # a core's row, the line above a half, the gap beneath it
 _CAP_GAP, _CAP_HALF = 12.0, 5.0
 _LAMP = 8.0

@@ -94,9 +94,9 @@ def _row(
 def _feeding(circuit: Circuit) -> Iterator[str]:
     """Phase, feeder and shared neutral, where they are stated."""
     if circuit.phase:
-        yield known_value(circuit.phase, circuit.phase.value)
+        yield f"phase {known_value(circuit.phase, circuit.phase.value)}"
     if circuit.feeder:
-        yield known_value(circuit.feeder, circuit.feeder.value)
+        yield f"fed by {known_value(circuit.feeder, circuit.feeder.value)}"
     shared = settled(circuit.shares_neutral_with)
     if shared:
         together = settled(circuit.opens_together)

@@ -2,7 +2,8 @@
 
 from collections.abc import Sequence
 
-from secondfix.house import Schedule
+from secondfix.assumptions import Assumptions
+from secondfix.house import Schedule, is_nec
 from secondfix.papers.blocks import Block, Sheet, flanked, notes, picture
 from secondfix.papers.drawing import (
     Drawing,
@@ -14,9 +15,10 @@ from secondfix.papers.drawing import (
     note_words,
     notes_height,
 )
+from secondfix.papers.leaned import leaned_height_mm, leaning, names_of
 from secondfix.papers.palette import PRINT
+from secondfix.papers.setting import PX_PER_MM
 
-PX_PER_MM = 96 / 25.4
 _HEAD_MM = 19.0  # what title and remarks of a drawing sheet take
 _LEAST_SHARE = 0.5  # of a sheet's height, that a drawing keeps above its notes
 _SIDE_SHARE = 0.3  # of a sheet's width, that notes take at the right of a drawing
@@ -42,7 +44,7 @@ def plan_sheets(schedule: Schedule, marks: Sequence[Keynote], *, wide: float, hi
 
 
 def elevation_sheets(
-    schedule: Schedule, marks: Sequence[Keynote], *, wide: float, high: float
+    schedule: Schedule, marks: Sequence[Keynote], assumptions: Assumptions, *, wide: float, high: float
 ) -> list[Sheet]:
     """A sheet for every room that has boxes or findings."""
     house = schedule.house
@@ -52,7 +54,10 @@ def elevation_sheets(
         own = keynotes_for(house, marks, room_id)
         if room_id in with_boxes or own:
             number, title = f"S3/{len(out) + 1:02d}", elevations_title(room.name)
-            out.append(_elevation_sheet(schedule, room_id, own, number, title, size=(wide, high)))
+            names, nec = names_of(note.finding for note in own), is_nec(house)
+            taken = leaned_height_mm(assumptions, names, nec=nec, width_mm=wide / PX_PER_MM) * PX_PER_MM
+            drawn = _elevation_sheet(schedule, room_id, own, number, title, size=(wide, high - taken))
+            out.append(leaning(drawn, assumptions, names, nec=nec))
     return out
 
 

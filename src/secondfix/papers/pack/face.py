@@ -20,8 +20,13 @@ def pack_title(house: House) -> str:
     return "Closeout pack" if is_nec(house) else "Handover pack"
 
 
-def cover_sheet(house: House, answers: Sequence[Finding], setting: Setting) -> Sheet:
-    """Name, issue, supply, and what is open at this issue."""
+def pack_file(house: House) -> str:
+    """What its file is called: ``handover-pack.pdf``, or ``closeout-pack.pdf``."""
+    return f"{pack_title(house).lower().replace(' ', '-')}.pdf"
+
+
+def cover_sheet(house: House, answers: Sequence[Finding], setting: Setting, *, site: str) -> Sheet:
+    """Name, issue, supply, what is open at this issue, and what ``site`` says of tests."""
     title = pack_title(house)
     supply = [
         f"{house.mains_voltage_v} V" if house.mains_voltage_v else "",
@@ -36,7 +41,7 @@ def cover_sheet(house: House, answers: Sequence[Finding], setting: Setting) -> S
         ("House id", house.id),
         ("Note", house.note),
     ]
-    face = cover(house.name, title, [p for p in pairs if p[1]], _open_words(house, answers))
+    face = cover(house.name, title, [p for p in pairs if p[1]], [*_open_words(house, answers), site])
     return Sheet("S0/01", title, "", [face])
 
 

@@ -13,6 +13,7 @@ from secondfix.papers.blocks import (
     column,
     heading,
     ident,
+    para,
     steps,
     strong,
     table,
@@ -27,14 +28,14 @@ from secondfix.terms import PROTOCOLS, said
 _ROW_MM = 8.5
 
 
-def function_test_sheet(schedule: Schedule, number: str) -> Sheet:
+def function_test_sheet(schedule: Schedule, number: str, *, done: frozenset[str] = frozenset()) -> Sheet:
     """A row for every gang, output, button and start of a scene, with boxes to tick.
 
-    What to press and what must answer is the worksheets' own (function test: IEC 60364-6).
+    What to press and what must answer is the worksheets' own (function test: IEC 60364-6). ``done`` are
+    gangs, outputs and scenes that the journal has as designed: their rows are left out, which is said.
     """
-    rows = [
-        _test_row(*asked) for asked in (*_of_boxes(schedule), *_of_places(schedule), *_of_scenes(schedule))
-    ]
+    every = [*_of_boxes(schedule), *_of_places(schedule), *_of_scenes(schedule)]
+    rows = [_test_row(*asked) for asked in every if asked[0].split()[-1] not in done]
     heads = [
         column("Gang", mm=20),
         column("Room", fr=1.1),
@@ -46,9 +47,12 @@ def function_test_sheet(schedule: Schedule, number: str) -> Sheet:
         column("Initials", mm=20),
     ]
     says = "Press, look, tick one box, write date and initials. A row without a tick is not tested."
+    if done:
+        says += f" Left out: {len(every) - len(rows)} that the function test record has as designed."
     # Above the rows, so that nobody signs a page on which nothing stands.
     signed = write_on(["Tested by", "Licence or company", "Date", "Signature"])
-    return Sheet(number, "Function test", says, [signed, table(heads, rows, row_mm=_ROW_MM)])
+    asked = table(heads, rows, row_mm=_ROW_MM) if rows else para("Nothing is left to test.")
+    return Sheet(number, "Function test", says, [signed, asked])
 
 
 _Asked = tuple[str, str, str, str]

@@ -2,8 +2,10 @@
 
 from collections.abc import Iterable, Iterator, Sequence
 
-from secondfix.findings import Severity
-from secondfix.house import ABSENT, EARTH, Duty, Fact, Load, Row, Schedule
+from secondfix.assumptions import Assumptions
+from secondfix.electrical import amperes_between, current_of
+from secondfix.findings import Finding, Severity
+from secondfix.house import ABSENT, EARTH, Duty, Fact, Load, Row, Schedule, is_nec
 from secondfix.papers.blocks import (
     Block,
     Cell,
@@ -20,6 +22,7 @@ from secondfix.papers.blocks import (
 )
 from secondfix.papers.duties import duty_words, rows_of_box
 from secondfix.papers.figures import NOT_KNOWN, known_value, watts
+from secondfix.papers.pack.wall_boxes import wall_box_blocks
 from secondfix.papers.places import device_words, thing_words
 from secondfix.scenes import Crossing, Resolution, SceneSchedule, SceneTime, resolve, scene_schedule
 from secondfix.terms import KIND_LABELS, PURPOSES
@@ -28,10 +31,17 @@ _SCENES_PER_TABLE = 8
 _SHAPES = {"refused": "danger", "conflict": "fault", "cannot tell": "cannot_tell"}
 
 
-def switch_schedule_sheet(schedule: Schedule, number: str) -> Sheet:
-    """Every gang of every box, and every output that stands elsewhere."""
-    rows = [_gang_cells(schedule, r) for box in schedule.house.boxes for r in rows_of_box(schedule, box)]
-    rows += list(_outputs(schedule))
+def switch_schedule_sheet(
+    schedule: Schedule, answers: Sequence[Finding], assumptions: Assumptions, number: str
+) -> Sheet:
+    """Every gang of every box, every output that stands elsewhere, then the boxes with their room.
+
+    In NEC houses a load has its current beside its power, as ``current_of`` gives it to the rules.
+    """
+    nec = is_nec(schedule.house)
+    gangs = [r for box in schedule.house.boxes for r in rows_of_box(schedule, box)]
+    rows = [_gang_cells(schedule, r, assumptions) for r in gangs]
+    rows += list(_outputs(schedule, assumptions))
     columns = [
         column("Gang", mm=17),
         column("Room", fr=1.2),
@@ -39,7 +49,7 @@ def switch_schedule_sheet(schedule: Schedule, number: str) -> Sheet:
         column("Load", fr=1.7),
         column("Kind", fr=1.5),
         column("Purpose", fr=1.2),
-        column("Power", mm=22),
+        column("Power, current" if nec else "Power", mm=28 if nec else 22),
         column("Line", mm=19),
         column("Neutral at the mount", mm=25),
         column("Neutral of the load", mm=31),
@@ -48,14 +58,15 @@ def switch_schedule_sheet(schedule: Schedule, number: str) -> Sheet:
         "Every gang, what it is for, what it feeds. Line and neutral name the circuits they belong to. A "
         "triangle marks a neutral that is not of the line's circuit: it stays live when that is off."
     )
-    return Sheet(number, "Switch schedule", says, [table(columns, rows)])
+    blocks = [table(columns, rows), *wall_box_blocks(schedule, answers)]
+    return Sheet(number, "Switch schedule", says, blocks)
 
 
-def _gang_cells(schedule: Schedule, r: Row) -> list[Cell]:
+def _gang_cells(schedule: Schedule, r: Row, assumptions: Assumptions) -> list[Cell]:
     house = schedule.house
     model = soft(device_words(schedule, r.device_id)) if r.device_id and r.channel == 1 else ""
     device = lines(f"{r.device_id} gang {r.channel}", model) if r.device_id else soft("no device chosen")
-    loaded = _load_cells(r.load) if r.load else [soft(""), "", ""]
+    loaded = _load_cells(schedule, r.load_id, assumptions) if r.load_id else [soft(""), "", ""]
     name = duty_words(schedule, r)
     words = lines(r.load_id or "", name) if r.gang.duty is Duty.FEEDS else soft(name)
     return [
@@ -82,7 +93,7 @@ def _neutral_cell(neutral: Fact[str] | None, line: Fact[str] | None) -> Cell:
     return lines(marked("danger", words), soft(f"danger: line is {line.value}"))
 
 
-def _outputs(schedule: Schedule) -> Iterator[list[Cell]]:
+def _outputs(schedule: Schedule, assumptions: Assumptions) -> Iterator[list[Cell]]:
     """Outputs of devices that stand at a place of their own."""
     house = schedule.house
     for device_id, channels in schedule.channels_of.items():
@@ -96,20 +107,31 @@ def _outputs(schedule: Schedule) -> Iterator[list[Cell]]:
                     house.rooms[place.room].name,
                     lines(thing_words(house, c.place), soft(device_words(schedule, device_id))),
                     lines(c.load_id, load.name),
-                    *_load_cells(load),
+                    *_load_cells(schedule, c.load_id, assumptions),
                     known_value(circuit, circuit.value if circuit else ""),
                     soft("no mount"),
                     _neutral_cell(load.neutral, circuit),
                 ]
 
 
-def _load_cells(load: Load) -> list[Cell]:
+def _load_cells(schedule: Schedule, load_id: str, assumptions: Assumptions) -> list[Cell]:
+    load = schedule.house.loads[load_id]
     kind = known_value(load.kind, KIND_LABELS[load.kind.value] if load.kind else "")
     purpose = PURPOSES[load.purpose].label if load.purpose else NOT_KNOWN
     power = known_value(load.power_mw, watts(load.power_mw.value) if load.power_mw else "")
     if load.count and load.power_mw:
         power = f"{load.count.value} × {power}"
-    return [kind, purpose, power]
+    if not is_nec(schedule.house):
+        return [kind, purpose, power]
+    return [kind, purpose, lines(power, soft(_current(schedule, load_id, load, assumptions)))]
+
+
+def _current(schedule: Schedule, load_id: str, load: Load, assumptions: Assumptions) -> str:
+    voltage = schedule.house.mains_voltage_v
+    if voltage is None:
+        return NOT_KNOWN
+    current = current_of(load_id, load, load.name, mains_voltage_v=voltage, assumptions=assumptions)
+    return amperes_between(current.low_ma, current.high_ma)
 
 
 def scene_schedule_sheet(schedule: Schedule, number: str, times: Iterable[SceneTime] = ()) -> Sheet:
