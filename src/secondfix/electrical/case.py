@@ -1,12 +1,15 @@
 """What every rule is asked about: the schedule, the assumptions, and the contacts with their loads."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
+from typing import Any, TypeVar
 
 from secondfix.assumptions import Assumptions
 from secondfix.catalogue import Model, Output, Supply
 from secondfix.electrical.demand import Current, current_of
 from secondfix.house import Box, Device, House, Load, Row, Schedule, load_words
+
+T = TypeVar("T")
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,11 +39,19 @@ class Case:
     contacts: tuple[Contact, ...]
     devices_in: dict[str, tuple[str, ...]]
     _currents: dict[str, Current] = field(default_factory=dict, compare=False, repr=False)
+    _worked_out: dict[object, Any] = field(default_factory=dict, compare=False, repr=False)
 
     @property
     def house(self) -> House:
         """The house asked about."""
         return self.schedule.house
+
+    def once(self, work: Callable[["Case"], T]) -> T:
+        """What ``work`` makes of the case; several rules ask for the same, and it is worked out once."""
+        if work not in self._worked_out:
+            self._worked_out[work] = work(self)
+        found: T = self._worked_out[work]
+        return found
 
     def current(self, load_id: str, *, mains_voltage_v: int) -> Current:
         """The current of a load at the mains voltage of the house; several rules ask for it."""

@@ -86,15 +86,25 @@ class Subject:
         return Look(self.load_id, "multiway.others", words)
 
 
-def subjects(case: Case) -> Iterator[Subject]:
+def subjects(case: Case) -> tuple[Subject, ...]:
     """Every load with an extension, or whose places the survey names.
 
     A schedule may hold a part of the house: places outside it are left out, and a load none of whose
     places stands in it is nobody's question there.
     """
-    rows = case.schedule.rows
+    return case.once(_subjects)
+
+
+def _subjects(case: Case) -> tuple[Subject, ...]:
+    return tuple(_each(case))
+
+
+def _each(case: Case) -> Iterator[Subject]:
+    rows, fed_by, extended = case.schedule.rows, case.schedule.fed_by, case.schedule.extended_by
     for load_id, load in case.house.loads.items():
-        fed = case.schedule.fed_by.get(load_id)
+        fed = fed_by.get(load_id)
+        if load.multiway is None and (fed is None or not extended):
+            continue
         row = None if fed is None else fed if isinstance(fed, Row) else fed.row
         extending = tuple(_extending(case, row.id)) if row else ()
         listed = load.multiway.gangs if load.multiway else ()
