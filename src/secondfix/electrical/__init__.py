@@ -2,6 +2,7 @@
 
 from secondfix.electrical.circuit_load import CircuitSum, circuit_sums
 from secondfix.electrical.demand import Current, current_of
+from secondfix.electrical.figures import amperes_between
 from secondfix.electrical.multiway import (
     ARRANGEMENTS,
     BETWEEN,
@@ -42,6 +43,7 @@ __all__ = [
     "Role",
     "Way",
     "Wish",
+    "amperes_between",
     "check",
     "circuit_sums",
     "convert",
