@@ -36,6 +36,10 @@ BAD: list[tuple[str, tuple[str, ...], str]] = [
     ("words that are no model", ("swap", "h.json", "D01", "a:b:c"), "WITH: 'a:b:c'; expected MODEL, MODEL:1,3 or LOAD=MODEL"),
     ("a model nobody has", ("swap", "h.json", "D01", "corvell-moon@1"), "units[0].model: 'corvell-moon@1'"),
     ("a network that is not there", ("swap", "h.json", "N9", "--controller", "nothing"), "FAILED: 'N9'; expected a network: N1"),
+    ("a device that is not on the network", ("swap", "h.json", "N1", "--controller", "backup_with_keys", "--not-in-backup", "D99"), "--not-in-backup: 'D99'; expected a device on N1"),
+    ("entries with nothing replaced", ("swap", "h.json", "--silent", "B1.1", "--entries", "x.jsonl"), "--entries: given; expected FAILED"),
+    ("a model beside a controller", ("swap", "h.json", "N1", "corvell-pair@1", "--controller", "nothing"), "WITH: given; expected a device that is replaced"),
+    ("more codes than devices", ("swap", "h.json", "D01", "corvell-pair@1", "--code", "K40", "--code", "K41"), "--code: 2 references; expected at most 1"),
     ("entries over a file", ("swap", "h.json", "D01", "corvell-pair@1", "--entries", "m.json"), "m.json: a file that exists"),
     ("no such list", ("import", "none.csv"), "none.csv: no such file"),
     ("no house and no new file", ("import", "l.csv", "--mapping", "m.json"), "mapping: protocol: nothing" ),
@@ -109,6 +113,27 @@ def test_a_controller_replaced_is_told_with_hours(call: Call) -> None:
         json.loads(call("swap", "h.json", "N1", "--controller", "backup_with_keys", "--json").out)["order"]
         == []
     )
+
+
+def test_the_entries_of_a_network_joined_again_are_written_and_fit_the_house(
+    call: Call, tmp_path: Path
+) -> None:
+    call("swap", "h.json", "N1", "--controller", "nothing", "--entries", "n.jsonl")
+    kinds = [json.loads(line)["kind"] for line in (tmp_path / "n.jsonl").read_text().splitlines()]
+    told = json.loads(call("swap", "h.json", "N1", "--controller", "nothing", "--json").out)
+    assert kinds == [e["kind"] for e in told["entries"]]
+    assert kinds.count("joined") == len(told["order"]) > 0
+    assert "function_tested" not in kinds
+    built = json.loads(call("as-built", "h.json", "n.jsonl", "--json").out)
+    assert not [t for t in built["told"] if t["serious"]]
+
+
+def test_the_code_of_the_new_device_goes_into_its_entry(call: Call, tmp_path: Path) -> None:
+    call("swap", "h.json", "D01", "corvell-pair@1", "--code", "K40", "--entries", "c.jsonl")
+    (fitted,) = [
+        e for e in map(json.loads, (tmp_path / "c.jsonl").read_text().splitlines()) if e["kind"] == "fitted"
+    ]
+    assert fitted["code_ref"] == "K40"
 
 
 def test_without_a_mapping_the_columns_are_shown(call: Call) -> None:

@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from secondfix.cli.page import table
 from secondfix.house import as_canonical_json
 from tests import example_house as ex
 from tests.cli.conftest import Call
@@ -158,3 +159,15 @@ def test_no_line_is_wider_than_a_phone_of_sixty_columns(
     call("record", "h.json", "j.jsonl", "snag_raised", "box:B1", f"words={words}")
     monkeypatch.setattr("secondfix.cli.page.width", lambda: 60)
     assert max(map(len, call(verb, "h.json", "j.jsonl").out.splitlines())) <= 60
+
+
+def test_a_table_too_wide_for_a_phone_tells_each_row_in_words(monkeypatch: pytest.MonkeyPatch) -> None:
+    head, wide = ("place", "what it is", "why"), "words that are long and must stand somewhere"
+    rows = [("B07.2", wide, "it is so"), ("B08.1", "", wide)]
+    monkeypatch.setattr("secondfix.cli.page.width", lambda: 60)
+    narrow = table(head, rows)
+    assert max(map(len, narrow.splitlines())) <= 60
+    assert "B07.2  what it is: words" in narrow
+    assert "what it is:" not in narrow.split("B08.1")[1]
+    monkeypatch.setattr("secondfix.cli.page.width", lambda: 100)
+    assert table(head, rows).splitlines()[0].split() == ["place", "what", "it", "is", "why"]

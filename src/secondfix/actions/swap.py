@@ -73,9 +73,17 @@ def controller(
     models: Mapping[str, Model],
     assumptions: Assumptions,
     not_in_backup: Collection[str] = (),
-) -> Rebuilt:
-    """What is to be done after the controller of a network was replaced (KeyError: no such network)."""
+) -> Rebuilt | list[Fault]:
+    """What is to be done after the controller of a network was replaced; or every fault of the question."""
     built = as_built(house, journal, models=models)
+    if network not in built.house.networks:
+        known = ", ".join(built.house.networks) or "there is none"
+        return [Fault("FAILED", "", f"'{network}'", f"a network: {known}")]
+    members = [d for d, o in built.house.devices.items() if o.network == network]
+    strange = [d for d in not_in_backup if d not in members]
+    if strange:
+        expected = f"a device on {network}: {', '.join(members)}"
+        return [Fault("--not-in-backup", "", f"'{d}'", expected) for d in strange]
     rows = schedule(built.house, built.house.models)
     settled = settled_assumptions(built.house, assumptions)
     links = joining.links_of(radio.reach(rows, settled), settled)
@@ -146,6 +154,7 @@ def rebuilt_as_json(rebuilt: Rebuilt) -> dict[str, object]:
         "parts": [{"what": p.what, "count": p.count, "minutes": list(p.minutes)} for p in rebuilt.parts],
         "minutes": list(rebuilt.minutes),
         "assumptions": list(rebuilt.assumptions),
+        "entries": [{"kind": e.kind, "subject": e.subject, **e.own} for e in rebuilt.entries],
     }
 
 

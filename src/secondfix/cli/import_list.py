@@ -129,12 +129,13 @@ def begun_text(file: Path, begun: Begun) -> str:
 
 def columns_text(table: Table) -> str:
     """The columns, with the first filled cell of each."""
-    lines = [f"{table.where}: {counted(len(table.rows), 'row')}; its columns and what stands first in each:"]
+    head = f"{table.where}: {counted(len(table.rows), 'row')}; its columns and what stands first in each:"
+    lines = [para(head)]
     for n, column in enumerate(table.columns):
         first = next((row.cells[n] for row in table.rows if row.cells[n]), "nothing")
         lines.append(para(f"{column}: {first[:60]}", indent=2, hang=2))
     lines += [para(f"- {told}", indent=2, hang=2) for told in table.told]
-    lines.append("Write down once, in a mapping, which of them is what; then give it with --mapping.")
+    lines.append(para("Write down once, in a mapping, which of them is what; then give it with --mapping."))
     return "\n".join(lines)
 
 

@@ -19,9 +19,15 @@ def para(text: str, *, indent: int = 0, hang: int = 0) -> str:
 
 
 def table(head: Sequence[str], rows: Sequence[Sequence[str]], *, indent: int = 0) -> str:
-    """Columns as wide as their widest cell; the last is wrapped to what is left."""
+    """Columns as wide as their widest cell; the last is wrapped to what is left.
+
+    On a page narrower than 80, as on a phone, where less than 20 would be left each row is a paragraph.
+    """
     columns = [max(len(str(row[i])) for row in (head, *rows)) for i in range(len(head))]
-    room = max(20, width() - indent - sum(w + 2 for w in columns[:-1]))
+    room = width() - indent - sum(w + 2 for w in columns[:-1])
+    if width() < 80 and room < min(20, columns[-1]):
+        return "\n".join(_row_alone(head, row, indent) for row in rows)
+    room = max(20, room)
     lines: list[str] = []
     for row in (head, *rows):
         last = textwrap.wrap(str(row[-1]), room, break_long_words=False, break_on_hyphens=False) or [""]
@@ -29,6 +35,12 @@ def table(head: Sequence[str], rows: Sequence[Sequence[str]], *, indent: int = 0
         lines.append(" " * indent + front + last[0])
         lines += [" " * (indent + len(front)) + more for more in last[1:]]
     return "\n".join(line.rstrip() for line in lines)
+
+
+def _row_alone(head: Sequence[str], row: Sequence[str], indent: int) -> str:
+    """One row in words: its first cell, then each filled cell after the head of its column."""
+    cells = [f"{h}: {c}" for h, c in zip(head[1:], row[1:], strict=True) if str(c)]
+    return para(f"{row[0]}  {'; '.join(cells)}", indent=indent, hang=4)
 
 
 def counted(n: int, one: str, many: str | None = None) -> str:

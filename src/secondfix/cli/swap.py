@@ -1,6 +1,7 @@
 """The verb ``swap``."""
 
 import re
+from collections.abc import Mapping
 from pathlib import Path
 from typing import Annotated
 
@@ -106,27 +107,25 @@ def run(
     """
     house, firm = opened(house_file, firm_folder, assume)
     journal, lines = opened_journal(journal_files or (), house=house_file)
+    if failed is None or kept is not None:
+        _refuse_idle({"--pdf": pdf, "WITH": replacement, "--code": codes}, "a device that is replaced")
     if failed is None:
+        _refuse_idle({"--entries": entries, "--controller": kept}, "FAILED")
         found = suspects(house, journal, models=firm.models, silent=silent or (), answering=answers or ())
         print_json(suspects_as_json(found)) if as_json else print(suspects_text(house, found))  # noqa: T201 - the command line prints
         sure = bool(found.suspects) and found.suspects[0].sure
         leave(with_lines(0 if sure else 3, lines))
     if kept is not None:
-        if failed not in house.networks:
-            refuse(
-                [
-                    Fault(
-                        "FAILED",
-                        "",
-                        f"'{failed}'",
-                        f"a network: {', '.join(house.networks) or 'there is none'}",
-                    )
-                ]
-            )
         rebuilt = controller(
             house, journal, failed, kept, models=firm.models, assumptions=firm.assumptions,
             not_in_backup=not_in_backup or (),
         )  # fmt: skip
+        if isinstance(rebuilt, list):
+            refuse(rebuilt)
+        if entries is not None:
+            write_expected(
+                entries, rebuilt.entries, journal, house=house.id, revision=revision, writer=writer
+            )
         print_json(rebuilt_as_json(rebuilt)) if as_json else print(rebuilt_text(house, rebuilt))  # noqa: T201 - as above
         leave(with_lines(0, lines))
     units = _units(replacement or [], codes or [])
@@ -150,6 +149,13 @@ def run(
         write_file(pdf, printed(swapped.built.house, swapped.plan, setting))
     print_json(swapped_as_json(swapped)) if as_json else print(plan_text(house, swapped.plan))  # noqa: T201 - as above
     leave(with_lines(exit_code(swapped.plan), lines))
+
+
+def _refuse_idle(given: Mapping[str, object], needs: str) -> None:
+    """Nothing that was asked for is left undone in silence."""
+    faults = [Fault(name, "", "given", f"{needs}: else it says nothing") for name, v in given.items() if v]
+    if faults:
+        refuse(faults)
 
 
 def printed(house: House, plan: SwapPlan, setting: Setting) -> bytes:

@@ -74,6 +74,11 @@ def begin_from(
     }  # fmt: skip
     making = _Making(models, plain)
     making.told += [f"{r.words} has no address, node or name: it is no device." for r in rows if not _key(r)]
+    making.told += [
+        f"{r.words[:100]}: a name of more than 80 characters is cut."
+        for r in rows
+        if max(len(r.name), len(r.room)) > 80
+    ]
     for group in groups:
         _device(making, group, protocol)
     _told_of_loads(making)
@@ -105,11 +110,17 @@ def _device(making: _Making, group: list[ListRow], protocol: Protocol) -> None:
         says = f"{model.key} does not speak {protocol.value}; its model is left open."
         making.told.append(f"{group[0].words}: {says}")
         key = model = None
+    group = _once(making, device_id, group)
     rooms = list(dict.fromkeys(r.room for r in group if r.room))
     if len(rooms) > 1:
         making.told.append(f"{group[0].words}: its rows name {len(rooms)} rooms; it is put into {rooms[0]}.")
     room = making.room(rooms[0] if rooms else "")
     whole = [r for r in group if _whole(r, model, protocol, len(group))]
+    making.told += [
+        f"{r.words} is the whole-device entry of {device_id}: it is no load, and its purpose is not taken."
+        for r in whole
+        if r.purpose is not None
+    ]
     gangs = sorted((r for r in group if r not in whole), key=lambda r: (r.endpoint is None, r.endpoint or 0))
     for number, row in [*((0, r) for r in whole), *enumerate(gangs, 1)]:
         if row.name:
@@ -129,6 +140,19 @@ def _device(making: _Making, group: list[ListRow], protocol: Protocol) -> None:
     plain["devices"][device_id] = device
     for row in gangs:
         _load(making, row, room)
+
+
+def _once(making: _Making, device: str, group: list[ListRow]) -> list[ListRow]:
+    """Each entry's first row; one that says it again is told and not taken."""
+    first: dict[int, ListRow] = {}
+    kept = []
+    for row in group:
+        if row.endpoint is None or first.setdefault(row.endpoint, row) is row:
+            kept.append(row)
+        else:
+            says = f"says entry {row.endpoint} of {device} again, after {first[row.endpoint].words}"
+            making.told.append(f"{row.words} {says}: it is not taken.")
+    return kept
 
 
 def _whole(row: ListRow, model: Model | None, protocol: Protocol, rows: int) -> bool:

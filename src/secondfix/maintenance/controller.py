@@ -13,6 +13,7 @@ from secondfix.assumptions import Assumptions
 from secondfix.catalogue import Removal
 from secondfix.house import Schedule
 from secondfix.joining import StepKind, Walk, WalkStep
+from secondfix.maintenance.expected import Expected, named_entries
 from secondfix.naming import Names
 from secondfix.scenes import CrossingKind, resolve
 from secondfix.terms import PROTOCOLS
@@ -46,7 +47,10 @@ class Rejoin:
 
 @dataclass(frozen=True, slots=True)
 class Rebuilt:
-    """The answer for one network. ``minutes`` is (low, value, high) of all parts: one person, no trouble."""
+    """The answer for one network. ``minutes`` is (low, value, high) of all parts: one person, no trouble.
+
+    ``entries`` are those that the journal will hold of the devices joined again; tests are written as made.
+    """
 
     network: str
     kept: Kept
@@ -56,6 +60,7 @@ class Rebuilt:
     order: tuple[Rejoin, ...]
     parts: tuple[Part, ...]
     assumptions: tuple[str, ...]
+    entries: tuple[Expected, ...] = ()
 
     @property
     def minutes(self) -> tuple[float, float, float]:
@@ -101,6 +106,7 @@ def controller_replaced(
         order,
         tuple(parts),
         LEANS_ON,
+        tuple(_entries(rows, network, [o.device for o in order], names)),
     )
 
 
@@ -150,6 +156,15 @@ def _rejoin(rows: Schedule, step: WalkStep) -> Rejoin:
     else:
         words = "How to make it forget the old network is not stated: ask the maker."
     return Rejoin(device, step.place, step.words, words)
+
+
+def _entries(rows: Schedule, network: str, anew: list[str], names: Names) -> Iterator[Expected]:
+    """In the order of joining: joined, then name and purpose of each entry."""
+    for device in anew:
+        model = rows.model_of(device)
+        own = {"network": network} | ({"entries": model.entries} if model else {})
+        yield Expected("joined", f"device:{device}", own, ("address",))
+        yield from named_entries(names, device)
 
 
 def _parts(

@@ -89,11 +89,16 @@ def _correction(path: str, subject: str, found: object) -> Expected:
 def setting_entries(names: Names, fits: tuple[Fit, ...]) -> Iterator[Expected]:
     """The name of each new entry, and its purpose where it feeds a load that has one."""
     for fit in fits:
-        for entry in names.of_device.get(fit.device, ()):
-            subject = f"entry:{fit.device}.{entry.number}"
-            yield Expected("named", subject, {"name": entry.name})
-            if entry.purpose is not None:
-                yield Expected("purpose_set", subject, {"purpose": entry.purpose.value})
+        yield from named_entries(names, fit.device)
+
+
+def named_entries(names: Names, device: str) -> Iterator[Expected]:
+    """The same for one device."""
+    for entry in names.of_device.get(device, ()):
+        subject = f"entry:{device}.{entry.number}"
+        yield Expected("named", subject, {"name": entry.name})
+        if entry.purpose is not None:
+            yield Expected("purpose_set", subject, {"purpose": entry.purpose.value})
 
 
 def test_entries(rows: Schedule, fits: tuple[Fit, ...]) -> Iterator[Expected]:
