@@ -54,6 +54,12 @@ RULES: dict[str, Rule] = {
     "house": SHEET,
     "away": SHEET,
     "settle": OFFICE,
+    # the sheets of a house
+    "checks": ASKED,
+    "survey": ASKED,
+    "assumptions": SHEET,
+    "elevations": ASKED,
+    "elevation": ASKED,
 }
 
 

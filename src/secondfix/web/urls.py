@@ -6,4 +6,6 @@ urlpatterns = [
     path("", include("secondfix.web.coming_in.urls")),
     path("", include("secondfix.web.register.urls")),
     path("", include("secondfix.web.changing.urls")),
+    path("", include("secondfix.web.checks.urls")),
+    path("", include("secondfix.web.elevations.urls")),
 ]

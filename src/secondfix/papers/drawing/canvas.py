@@ -1,6 +1,7 @@
 """A page of SVG put together line by line: every text escaped, every figure short."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass, field
 from xml.sax.saxutils import escape, quoteattr
 
@@ -42,14 +43,28 @@ def points(places: Iterable[Xy]) -> str:
 
 @dataclass(slots=True)
 class Canvas:
-    """What has been drawn so far. Lengths are user units of 1/96 inch."""
+    """What has been drawn so far. Lengths are user units of 1/96 inch.
+
+    ``ways`` are addresses by id: on a screen what is drawn as ``linked`` leads there; paper has none.
+    """
 
     palette: Palette
     parts: list[str] = field(default_factory=list)
+    ways: Mapping[str, str] = field(default_factory=dict)
 
     def add(self, tag: str, **attributes: str | float) -> None:
         """One element; an underscore in a name stands for the hyphen."""
         self.parts.append(f"<{tag} {_attributes(attributes)}/>")
+
+    @contextmanager
+    def linked(self, thing: str, says: str) -> Iterator[None]:
+        """Whatever is drawn meanwhile leads to the address of ``thing``, if it has one."""
+        if thing not in self.ways:
+            yield
+            return
+        self.parts.append(f"<a href={quoteattr(self.ways[thing])} aria-label={quoteattr(says)}>")
+        yield
+        self.parts.append("</a>")
 
     def line(self, a: Xy, b: Xy, *, weight: float = FITTING, colour: str = "", dash: str = "") -> None:
         """A straight line."""
@@ -153,9 +168,10 @@ class Canvas:
     def svg(self, *, width: float, height: float, title: str, says: str) -> str:
         """The whole picture, with a name and a description for those who do not see it."""
         w, h = figure(width), figure(height)
+        role = "group" if self.ways else "img"
         head = (
             f'<svg xmlns="http://www.w3.org/2000/svg" width="{w}" height="{h}" viewBox="0 0 {w} {h}" '
-            f'role="img" font-family="{FAMILY}, sans-serif" stroke-linejoin="round">'
+            f'role="{role}" font-family="{FAMILY}, sans-serif" stroke-linejoin="round">'
             f"<title>{escape(title)}</title><desc>{escape(says)}</desc>"
         )
         return "\n".join([head, *self.parts, "</svg>", ""])

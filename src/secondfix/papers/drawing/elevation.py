@@ -44,6 +44,7 @@ def elevations_svg(
     palette: Palette = DAY,
     width: float = 1016.0,
     height: float = 640.0,
+    ways: Mapping[str, str] | None = None,
 ) -> str:
     """The elevations of one room as an SVG picture, with its findings as numbered notes.
 
@@ -52,11 +53,12 @@ def elevations_svg(
     listed; a box far from every wall is drawn dashed and said so; a room without an outline becomes a
     plain list. Give ``notes`` all findings of the house: their numbers are then those of the snag list.
     ``width`` and ``height`` are in user units of 1/96 inch: the largest scale at which the walls stay within
-    them is taken; notes and remarks stand beneath. KeyError for a room that is not in the house.
+    them is taken; notes and remarks stand beneath. On a screen a plate leads to the address that ``ways``
+    has for its box. KeyError for a room that is not in the house.
     """
     own = keynotes_for(schedule.house, keynotes(notes), room_id)
     return draw_elevations(
-        schedule, room_id, own, palette=palette, width=width, words=True, height=height
+        schedule, room_id, own, palette=palette, width=width, words=True, height=height, ways=ways
     ).svg
 
 
@@ -69,6 +71,7 @@ def draw_elevations(
     width: float,
     words: bool,
     height: float,
+    ways: Mapping[str, str] | None = None,
 ) -> Drawing:
     """The same, with what a paper needs to set the words around it itself (``words`` False).
 
@@ -80,9 +83,9 @@ def draw_elevations(
     hung = hung_on(schedule, room_id, sides, notes, remarks)
     ceiling = ceiling_mm(schedule, room_id, hung, remarks) if sides else 0
     left = row_left(nec=is_nec(schedule.house))
-    picture = _Picture(schedule, room_id, notes, palette, width, hung, ceiling, tuple(remarks))
-    ways = layouts(sides, hung, left=left, width=width)
-    return picture.drawn(_best(picture, ways, height) if ways else None, words=words)
+    picture = _Picture(schedule, room_id, notes, palette, width, hung, ceiling, tuple(remarks), ways or {})
+    laid = layouts(sides, hung, left=left, width=width)
+    return picture.drawn(_best(picture, laid, height) if laid else None, words=words)
 
 
 def _best(picture: "_Picture", ways: Sequence[Layout], height: float) -> Layout:
@@ -114,10 +117,11 @@ class _Picture:
     hung: Mapping[int, Sequence[Hung]]
     ceiling_mm: int
     remarks: tuple[str, ...]
+    ways: Mapping[str, str]
 
     def drawn(self, layout: Layout | None, *, words: bool) -> Drawing:
         """The picture in one layout; without one, as a list."""
-        canvas = Canvas(self.palette)
+        canvas = Canvas(self.palette, ways=self.ways)
         remarks = list(self.remarks)
         bottom, crowded = 4.0, False
         if layout:
@@ -177,7 +181,8 @@ class _Picture:
         rows = rows_of_box(self.schedule, box_id)
         buttons = [f"{r.gang_no} {'; '.join(button_lines(self.schedule, r))}" for r in rows] or ["no gang"]
         does = [line for b in buttons for line in wrapped(b, width=self.width - 300)]
-        canvas.text((4, top + 14), box_id, strong=True)
+        with canvas.linked(box_id, box_id):
+            canvas.text((4, top + 14), box_id, strong=True)
         for n, line in enumerate(about):
             canvas.text((112, top + 14 + LINE * n), line, size=LABEL, colour=self.palette.soft)
         for n, line in enumerate(does):

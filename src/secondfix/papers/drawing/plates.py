@@ -188,6 +188,11 @@ def _holds(r: Rect, at: Xy) -> bool:
 
 def draw_plate(canvas: Canvas, plate: Plate) -> None:
     """The plate with its gang numbers, name and marks."""
+    with canvas.linked(plate.id, f"{plate.id}, {len(plate.rows)} gang{'' if len(plate.rows) == 1 else 's'}"):
+        _draw_plate(canvas, plate)
+
+
+def _draw_plate(canvas: Canvas, plate: Plate) -> None:
     body = plate.body
     y = body.bottom + 14 if plate.label_below else body.top - 5
     canvas.text((plate.label_at, y), plate.id, strong=True, anchor="middle", halo=True)

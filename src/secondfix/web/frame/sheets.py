@@ -57,6 +57,26 @@ HOUSE_SHEETS = (
         "house", "S0/01", "Drawing register",
         "All sheets of this house, and what is open. Choose a sheet to work on it.",
     ),
+    Sheet(
+        "checks", "S1/01", "Checks",
+        "What is wrong and what cannot be told, with value, limit, source and remedy. "
+        "Choose a place to go to its row; nothing here calls a circuit safe.",
+    ),
+    Sheet(
+        "survey", "S1/02", "Survey list",
+        "What to look at on site, the looks that settle most answers first. "
+        "Print it and write beside each line.",
+    ),
+    Sheet(
+        "assumptions", "S1/03", "Assumptions",
+        "What stands in where no standard and no survey speaks, each with range and source. "
+        "A value of this house's own changes every answer that leans on it.",
+    ),
+    Sheet(
+        "elevations", "S3/01", "Room elevations",
+        "Each wall as you face it, plates at true height, with what every button does. "
+        "Choose a plate to edit it; numbers in shapes are notes below.",
+    ),
 )  # fmt: skip
 
 # Sheets that are reached from others and do not stand in the register.

@@ -1,8 +1,14 @@
 """Words and marks of the legend for the templates."""
 
 from django import template
+from django.utils.html import format_html
 from django.utils.safestring import SafeString, mark_safe
 
+from secondfix.findings import Finding
+from secondfix.house import House
+from secondfix.papers import SHAPE_WORDS, shape_of
+from secondfix.web.frame.places import beside as words_beside
+from secondfix.web.frame.places import way_to
 from secondfix.web.register.finding import spoken
 
 register = template.Library()
@@ -32,3 +38,23 @@ def mark(severity: str) -> SafeString:
 def stage(value: str) -> str:
     """The stage of a job in words."""
     return spoken(value)
+
+
+@register.simple_tag
+def outcome(finding: Finding) -> SafeString:
+    """The shape of a finding and its word, in the accent where something is to be acted on."""
+    shape = shape_of(finding)
+    act = " act" if shape in {"danger", "fault"} else ""
+    return format_html('{} <span class="word{}">{}</span>', mark(shape), act, SHAPE_WORDS[shape])
+
+
+@register.simple_tag
+def way(house: House, thing: str) -> str:
+    """The address of the sheet where a thing can be changed."""
+    return way_to(house, thing)
+
+
+@register.simple_tag
+def beside(house: House, thing: str) -> str:
+    """Name and room of a thing."""
+    return words_beside(house, thing)
