@@ -7,11 +7,11 @@ from tests.example_house import seen
 PINTLE, THOLE = (f"models.skelverin-{key}" for key in ("pintle-two@2", "thole@1"))
 
 
-def crowd() -> Change:
-    """Thirty more switches on Thread that could repeat, each in a box like B03."""
+def crowd(count: int) -> Change:
+    """So many more switches on Thread that could repeat, each in a box like B03."""
     house = mended("iec")
     changes: Change = {}
-    for n in range(30):
+    for n in range(count):
         changes[f"boxes.X{n}"] = house["boxes"]["B03"] | {
             "gangs": {"1": {"duty": "capped", "line": seen("C3")}}
         }
@@ -19,15 +19,15 @@ def crowd() -> Change:
     return changes
 
 
-def thread_crowd() -> Change:
-    """A Thread network, and thirty-three repeaters for it beside its controller."""
+def thread_crowd(count: int) -> Change:
+    """A Thread network, and so many repeaters for it beside its controller."""
     tern = mended("iec")["models"]["plimmet-tern@1"]
     at = mended("nec")["places"]["P81"]["position"]
     changes: Change = {
         "models.plimmet-tarn@1": tern | {"name": "tarn", "protocol": "matter_thread", "code": "matter"},
         "networks.N3": {"name": "Hobbet threads", "protocol": "matter_thread", "controller_place": "P81"},
     }
-    for n in range(33):
+    for n in range(count):
         socket = {
             "kind": "socket",
             "name": f"socket {n}",
@@ -107,8 +107,8 @@ ONES: dict[tuple[str, str], tuple[Change, Answers]] = {
     ("radio.reach", "nec"): (pergola("nec", "P91", far_m=60), told("radio.reach P91 fault", "no_parent P91 fault")),
     ("radio.one_repeater", "iec"): ({"devices.D34": None}, told("radio.one_repeater P91 advice")),
     ("radio.one_repeater", "nec"): (repeater_half_way(36), told("radio.one_repeater P80 advice")),
-    ("radio.thread_routers", "iec"): (crowd(), told("radio.thread_routers P83 advice")),
-    ("radio.thread_routers", "nec"): (thread_crowd(), told("radio.thread_routers P81 advice")),
+    ("radio.thread_routers", "iec"): (crowd(30), told("radio.thread_routers P83 advice")),
+    ("radio.thread_routers", "nec"): (thread_crowd(33), told("radio.thread_routers P81 advice")),
     ("names.unique", "iec"): ({"loads.L05.name": "light"}, told("names.unique L04 fault")),
     ("names.unique", "nec"): ({"loads.L04.name": "light"}, told("names.unique L04 fault")),
     ("names.characters", "iec"): ({"loads.L05.name": "work\u202etop"}, told("names.characters L05 fault")),

@@ -250,6 +250,19 @@ FAULTS_WIDE: dict[str, tuple[Change, Answers]] = {
         {"boxes.B7.mounts.1.neutral_through": seen(False)},
         {("neutral_through", "B7", "fails", "danger")},
     ),
+    "a neutral that may be the shared one, joined through the device": (
+        {"boxes.B7.mounts.1.neutral": None, "boxes.B7.mounts.1.neutral_through": seen(False)},
+        {
+            *(
+                ("neutral_through", "B7", "cannot_tell", "danger"),
+                ("earth_as_neutral", "B7", "cannot_tell", "danger"),
+            ),
+            *(
+                ("neutral", "D9", "cannot_tell", "danger"),
+                ("neutral_circuit", "B7.1", "cannot_tell", "danger"),
+            ),
+        },
+    ),
     "a shared neutral that nobody has traced": (
         {"boxes.B7.mounts.1.neutral_through": None},
         {("neutral_through", "B7", "cannot_tell", "danger")},
@@ -270,6 +283,27 @@ FAULTS_WIDE: dict[str, tuple[Change, Answers]] = {
 }
 
 FAULTS_NEC: dict[str, tuple[Change, Answers]] = {
+    "a load that may be a motor": (
+        {"loads.L1.kind": None},
+        {("contact", "B1.1", "cannot_tell", "danger"), ("nec_motor", "B1.1", "cannot_tell", "danger")},
+    ),
+    "a motor at a mains voltage that nobody has stated": (
+        {"mains_voltage_v": None},
+        {
+            ("contact", "B1.1", "cannot_tell", "danger"),
+            ("nec_motor", "B1.1", "cannot_tell", "danger"),
+            ("circuit_load", "C1", "cannot_tell", "fault"),
+            ("two_supplies", "B2", "cannot_tell", "fault"),
+        },
+    ),
+    "a motor on a switch that prints no ampere rating": (
+        {
+            f"{KEEL}.ratings": [
+                {"kind": "motor", "current_ma": 10_000, "at_voltage_v": 120, "standard": "UL 20:2018"}
+            ]
+        },
+        {("nec_motor", "B1.1", "cannot_tell", "danger")},
+    ),
     "a load that is continuous, and too much so": (
         {"circuits.C1.other_load_ma": seen(7000)},
         {("circuit_load", "C1", "fails", "fault")},
@@ -315,6 +349,7 @@ FAULTS_NEC: dict[str, tuple[Change, Answers]] = {
         {
             ("two_supplies", "B2", "fails", "fault"),
             ("contact", "B1.1", "cannot_tell", "danger"),
+            ("nec_motor", "B1.1", "cannot_tell", "danger"),
         },
     ),
     "phases of which one is not known": (
@@ -322,6 +357,7 @@ FAULTS_NEC: dict[str, tuple[Change, Answers]] = {
         {
             ("two_supplies", "B2", "cannot_tell", "fault"),
             ("contact", "B1.1", "cannot_tell", "danger"),
+            ("nec_motor", "B1.1", "cannot_tell", "danger"),
         },
     ),
     "six switches without neutral on a circuit": (

@@ -589,3 +589,11 @@ def test_makers_ask_for_their_yokes_together() -> None:
     assert asked(147_000, 1, more=second) == "passes"
     assert asked(150_000, 1, more=undecided) == "cannot_tell"
     assert asked(294_969, 1, more=undecided) == "fails"
+
+
+def test_an_undecided_device_takes_the_place_of_no_dimmer() -> None:
+    """Whatever stands behind the dimmers on both sides, both of them are still there."""
+    heavy = three_dimmers() | {"loads.L7.count": seen(4), "loads.L7.power_factor_permille": seen(950)}
+    capped = {f"boxes.B5.gangs.{n}": {"mount": mount, "duty": "capped"} for n, mount in ((4, "1"), (5, "3"))}
+    undecided = {"devices.D11": {"box": "B5", "gangs": ["4", "5"]}}
+    assert outcome(heavy | capped | undecided, "ganged_dimmers", "B5.2") == "fails"

@@ -5,8 +5,9 @@ from collections.abc import Iterator
 from secondfix.assumptions import POWER_FACTORS
 from secondfix.catalogue import Output, Rating
 from secondfix.electrical.case import Case, Contact
+from secondfix.electrical.demand import kind_look
 from secondfix.electrical.figures import amperes, amperes_between
-from secondfix.electrical.printed import CARRIES, carried, holds_at
+from secondfix.electrical.printed import CARRIES, VOLTAGE_LOOK, carried, holds_at, rating_look
 from secondfix.electrical.supply import may_be_nec, of_the_nec
 from secondfix.findings import Finding, Rule, Severity, cannot_tell, fails, passes
 from secondfix.house import settled
@@ -22,18 +23,42 @@ _SHARE_PCT = 80
 
 
 def answers(case: Case) -> Iterator[Finding]:
-    """In NEC houses, one answer per relay contact with a motor and a rating for resistive loads."""
-    voltage = case.house.mains_voltage_v
-    if may_be_nec(case) and voltage is not None:
-        yield from of_the_nec(case, RULE, _answers(case, voltage))
+    """In NEC houses, one answer per relay contact with a motor, or with a load that may be one."""
+    if may_be_nec(case):
+        yield from of_the_nec(case, RULE, _answers(case))
 
 
-def _answers(case: Case, voltage: int) -> Iterator[Finding]:
+def _answers(case: Case) -> Iterator[Finding]:
     for contact in case.contacts:
-        rating = contact.model.rating_for(RatingKind.RESISTIVE)
-        motor = settled(contact.load.kind) is Kind.MOTOR and contact.model.output is Output.RELAY
-        if motor and rating and holds_at(rating, mains_voltage_v=voltage, assumptions=case.assumptions):
-            yield _answer(case, contact, rating, voltage)
+        if contact.model.output is Output.RELAY and settled(contact.load.kind) in {None, Kind.MOTOR}:
+            yield _asked(case, contact)
+
+
+def _asked(case: Case, contact: Contact) -> Finding:
+    voltage, rating = case.house.mains_voltage_v, contact.model.rating_for(RatingKind.RESISTIVE)
+    held = voltage and rating and holds_at(rating, mains_voltage_v=voltage, assumptions=case.assumptions)
+    looks = []
+    if settled(contact.load.kind) is None:
+        looks.append(kind_look(contact.load_id, contact.load_words))
+    if voltage is None:
+        looks.append(VOLTAGE_LOOK)
+    elif not held:
+        looks.append(rating_look(contact.model, RatingKind.RESISTIVE, mains_voltage_v=voltage))
+    if looks or voltage is None or rating is None:
+        says = f"Whether a motor may hang there as {contact.load_words}, and how large, is not known."
+        also = (contact.device_id, contact.load_id)
+        names = carried([rating], mains_voltage_v=voltage) if rating and voltage else ()
+        return cannot_tell(
+            RULE,
+            Severity.DANGER,
+            contact.place,
+            says,
+            looks=looks,
+            limit=f"{_SHARE_PCT} % of the ampere rating",
+            also=also,
+            assumptions=names,
+        )
+    return _answer(case, contact, rating, voltage)
 
 
 def _answer(case: Case, contact: Contact, rating: Rating, voltage: int) -> Finding:
