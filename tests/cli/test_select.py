@@ -29,6 +29,22 @@ def test_a_place_where_nothing_fits_tells_why_and_what_would_help(call: Call) ->
     assert "Then fits at P34: plimmet-rush@1" in told
 
 
+def test_a_light_point_that_a_switch_works_already_lacks_nothing(call: Call) -> None:
+    """The switch at B17 works the dryer, and all other places are served."""
+    ended = call("select", DEMO / "house-mended.json")
+    assert ended.code == 0
+    assert "P17 Utility, instead of gang B17.2." in flat(ended.out)
+    assert call("select", DEMO / "house.json").code == 1
+
+
+def test_a_refusal_by_a_rule_of_electricity_says_what_to_do(call: Call) -> None:
+    ended = call("select", DEMO / "nec-house.json", "--place", "B11")
+    assert "do: Take a switch of a larger rating, or let a motor-rated controller switch it." in flat(
+        ended.out
+    )
+    assert "No change and no two of those tried bring a model to fit" in flat(ended.out)
+
+
 def test_every_refusal_in_its_own_words_on_request(call: Call) -> None:
     told = flat(call("select", DEMO / "house.json", "--place", "B14", "--all").out)
     assert (

@@ -11,6 +11,7 @@ from tests.selection.houses import Plain, at, catalogue, choices, demo, found_th
 
 MENDED = {**demo("house-mended.json"), "scenes": {}, "outside_uses": {}}
 TROUBLED = {**demo(), "scenes": {}, "outside_uses": {}}
+NEC = {**demo("nec-house.json"), "scenes": {}, "outside_uses": {}}
 
 
 def changed(plain: Plain, **paths: Any) -> Plain:
@@ -98,6 +99,14 @@ CASES: list[tuple[str, Plain, str, tuple[str, ...], str, Plain]] = [
         ("plimmet-osier-three@1",),
         "Feed light (L30) straight from its circuit; cap B13.1.",
         changed(TROUBLED, boxes__B13__gangs__1__duty="capped", boxes__B13__gangs__1__load=None),
+    ),
+    (
+        "a box of more volume",
+        NEC,
+        "B02",
+        ("skelverin-pintle-two@2",),
+        "Fit a box of 21.0 in³ in place of 18.0 in³.",
+        changed(NEC, boxes__B02__volume_mm3=seen(344_128)),  # 21 times 16 387.064
     ),
     (
         "another radio",
@@ -191,3 +200,19 @@ def test_helps_stand_only_where_nothing_fits_and_name_models_of_the_catalogue() 
     for choice in choices(TROUBLED):
         assert not (choice.fits and choice.helps)
         assert all(h.fits and set(h.fits) <= set(catalogue()) for h in choice.helps)
+
+
+def test_a_joint_for_a_neutral_that_goes_through_the_device() -> None:
+    """The words name every circuit that shares the neutral: all of them are isolated for it."""
+    words = "Isolate C3, C4; join the neutral at mount 1 of box B03 by itself and lead a tail to the device."
+    before = choices(NEC, places={"B03"}, models=only("skelverin-pintle-two@2"))
+    assert [one_help(c, words).fits for c in before] == [("skelverin-pintle-two@2",)] * 2
+    after = changed(NEC, boxes__B03__mounts__1__neutral_through=seen(True))
+    assert all(c.fits for c in choices(after, places={"B03"}, models=only("skelverin-pintle-two@2")))
+
+
+def test_a_light_point_that_a_switch_works_is_another_way_and_one_fed_straight_asks_for_none() -> None:
+    assert at(MENDED, "P30").spot.instead_of == ("B13.1",)
+    assert choices(MENDED, places={"P31"}) == ()
+    (spot,) = (c.spot for c in choices(changed(MENDED, loads__L31__permanent_supply=None), places={"P31"}))
+    assert spot.instead_of == ()

@@ -30,8 +30,11 @@ def selected_as_json(choices: tuple[PlaceChoice, ...]) -> dict[str, object]:
 
 
 def exit_code(choices: tuple[PlaceChoice, ...]) -> int:
-    """1 a place that no model fits, else 3 one where it cannot be told, else 0."""
-    without = [c for c in choices if not c.fits]
+    """1 a place that no model fits, else 3 one where it cannot be told, else 0.
+
+    A light point whose loads a gang feeds already is another way to do it: nothing is lacking without one.
+    """
+    without = [c for c in choices if not c.fits and not c.spot.instead_of]
     if any(not c.doubts for c in without):
         return 1
     return 3 if without else 0

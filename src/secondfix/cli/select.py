@@ -25,6 +25,10 @@ from secondfix.terms import POWER_LOSS_LABELS, PROTOCOLS, PowerLossState, Protoc
 
 app = verb_app()
 
+_NO_HELP = (
+    "No change and no two of those tried bring a model to fit: neutral, joint, deeper or larger box, label, "
+    "lamps, another protocol, a module at the luminaire."
+)
 _ORDER = "best first: fewest unknowns, then the widest margin; that is no price"
 
 
@@ -81,7 +85,7 @@ def _block(house: House, choice: PlaceChoice, *, in_full: bool) -> list[str]:
     if choice.helps:
         lines += ["  What would help:", *(para(_help(spot, h), indent=4, hang=4) for h in choice.helps)]
     elif not choice.fits and not choice.doubts:
-        lines.append("  No single change and no two that were tried bring a model to fit.")
+        lines.append(para(_NO_HELP, indent=2))
     return lines
 
 
@@ -92,6 +96,7 @@ def _title(house: House, spot: Spot) -> str:
     )
     device = house.devices[spot.device_id].model if spot.device_id else None
     now = f", now {spot.device_id} {device or 'not decided'}" if spot.device_id else ""
+    now += f", instead of gang {' and '.join(spot.instead_of)}" if spot.instead_of else ""
     return f"{spot.place} {house.rooms[room].name}{mounts}{now}"
 
 
@@ -165,7 +170,8 @@ def _group(ones: list[Refusal]) -> list[str]:
     f: Finding = ones[0].because
     told = f"{', '.join(r.model for r in ones)}: {sign_of(f)}, {f.place} ({f.rule}). {f.says}"
     stands = f"stands: {f.value or 'not known'}; limit: {f.limit or 'none'}; source: {f.source}"
-    return [para(told, indent=4, hang=4), para(stands, indent=8, hang=2)]
+    lines = [para(told, indent=4, hang=4), para(stands, indent=8, hang=2)]
+    return lines if f.rule.startswith("select.") else [*lines, para(f"do: {f.remedy}", indent=8, hang=2)]
 
 
 def _help(spot: Spot, one: Help) -> str:

@@ -21,6 +21,7 @@ def _wanted(spot: Spot) -> dict[str, object]:
     return {
         "mounts": list(spot.mounts),
         "protocols": [p.value for p in spot.protocols],
+        "instead_of": list(spot.instead_of),
         "gangs": [
             {"id": g.id, "duty": g.duty.value, "load": g.load_id, "extends": g.extends, "dimmed": g.dimmed}
             for g in spot.gangs

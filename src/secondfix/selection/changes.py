@@ -14,6 +14,11 @@ from secondfix.terms import PROTOCOLS, Known, printed_mm
 
 # Depths of boxes: UK 25, 35, 47 mm, German 61, 68 mm, NEC 3-1/2 in, which is 89 mm (all secondary).
 BOX_DEPTHS_MM = (25, 35, 47, 61, 68, 89)
+# Volumes in tenths of a cubic inch, NEC table 314.16(A) (secondary): device and masonry boxes, a gang each;
+# and square boxes, which take two devices under a raised cover.
+_GANG_IN3 = (125, 140, 180, 210)
+_SQUARE_IN3 = (303, 420)
+_MM3_OF_TENTH = 1638.7064
 
 
 def _same_ground(ground: Ground) -> Ground:
@@ -39,7 +44,8 @@ def changes(ground: Ground, spot: Spot, refused: tuple[Refusal, ...]) -> list[tu
     kinds: list[Iterator[Change]] = []
     if spot.in_box:
         kinds += [_labels(ground, spot), _neutral(ground, spot), _one_circuit(ground, spot)]
-        kinds += [_deeper(ground, spot), _extension_moved(spot)]
+        kinds += [_joint(ground, spot), _deeper(ground, spot), _extension_moved(spot)]
+        kinds += [_larger(ground, spot)] if because & {"box_fill", "box_asked"} else []
         kinds += [_straight(ground, spot)] if "permanent_supply" in because else []
     kinds += [_lamps(ground, spot, refused), _dimmable(ground, spot), _any_radio(spot)]
     return [variants for kind in kinds if (variants := tuple(kind))]
@@ -139,6 +145,54 @@ def _deeper(ground: Ground, spot: Spot) -> Iterator[Change]:
                 f"Fit a box {printed_mm(deeper, nec=nec)} deep in place of {printed_mm(depth, nec=nec)}.",
                 _boxed(spot.place, lambda box, new=new: box.model_copy(update={"depth_mm": new})),  # type: ignore[misc] # binds the depth of this turn
             )
+
+
+def _larger(ground: Ground, spot: Spot) -> Iterator[Change]:
+    """A box of more volume, where a house that follows the NEC has one too small."""
+    box = ground.house.boxes[spot.place]
+    volume, mounts = settled(box.volume_mm3), len(box.mounts)
+    sizes = sorted({n * mounts for n in _GANG_IN3} | set(_SQUARE_IN3 if mounts <= 2 else ()))
+    for tenths in sizes:
+        new = int(tenths * _MM3_OF_TENTH)
+        if volume is not None and new > volume:
+            words = f"Fit a box of {tenths / 10:.1f} in³ in place of {volume / _MM3_OF_TENTH / 10:.1f} in³."
+            yield Change(words, _boxed(spot.place, lambda box, new=new: _of_volume(box, new)))  # type: ignore[misc] # binds the volume of this turn
+
+
+def _of_volume(box: Box, volume_mm3: int) -> Box:
+    return box.model_copy(update={"volume_mm3": _fact(volume_mm3)})
+
+
+def _joint(ground: Ground, spot: Spot) -> Iterator[Change]:
+    """A neutral that goes through the device gets a joint of its own."""
+    box = ground.house.boxes[spot.place]
+    through = [n for n, mount in box.mounts.items() if settled(mount.neutral_through) is False]
+    if not through:
+        return
+
+    def change(box: Box) -> Box:
+        joined = {n: box.mounts[n].model_copy(update={"neutral_through": _fact(True)}) for n in through}
+        return box.model_copy(update={"mounts": {**box.mounts, **joined}})
+
+    lines = dict.fromkeys(str(settled(box.mounts[n].neutral)) for n in through)
+    sharing = {c for line in lines for c in (line, *_sharing(ground, line))}
+    circuits = ", ".join(c for c in ground.house.circuits if c in sharing)
+    where = "mounts" if len(through) > 1 else "mount"
+    yield Change(
+        f"Isolate {circuits}; join the neutral at {where} {', '.join(through)} of box {spot.place} by itself "
+        "and lead a tail to the device.",
+        _boxed(spot.place, change),
+    )
+
+
+def _sharing(ground: Ground, circuit_id: str) -> Iterator[str]:
+    """Circuits that share a neutral with this one, as either says."""
+    for other, circuit in ground.house.circuits.items():
+        shared = settled(circuit.shares_neutral_with) or ()
+        if circuit_id == other:
+            yield from shared
+        elif circuit_id in shared:
+            yield other
 
 
 def _extension_moved(spot: Spot) -> Iterator[Change]:

@@ -26,7 +26,8 @@ class Spot:
     """Where one device is to stand: mounts and gangs of a wall box, or a light point with its loads.
 
     ``device_id`` is the device that stands or is intended there, None where none is; ``protocols`` are those
-    that would do, empty where any would.
+    that would do, empty where any would; ``instead_of`` the gangs that feed all its loads now, where a light
+    point is another way to do what a switch does already.
     """
 
     place: str
@@ -35,6 +36,7 @@ class Spot:
     device_id: str | None
     protocols: tuple[Protocol, ...]
     in_box: bool
+    instead_of: tuple[str, ...] = ()
 
     @property
     def outputs(self) -> tuple[WantedGang, ...]:

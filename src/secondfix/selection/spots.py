@@ -1,8 +1,9 @@
 """Where a device is to stand: every switch-to-be of a wall box, and every light point with its loads."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
-from secondfix.house import Device, Duty
+from secondfix.house import Device, Duty, settled
 from secondfix.selection.choice import Spot, WantedGang
 from secondfix.selection.ground import Ground
 from secondfix.terms import Protocol
@@ -66,9 +67,18 @@ def _of_place(ground: Ground, place_id: str, protocol: Protocol | None) -> Itera
     for device_id, device in stands.items():
         fed = tuple(device.outputs[n] for n in sorted(device.outputs, key=int))
         yield at_place(ground, place_id, fed, _protocols(ground, device, protocol), device_id)
-    loads = ground.loads_at.get(place_id, ())
+    loads = tuple(k for k in ground.loads_at.get(place_id, ()) if not _straight(ground, k))
     if not stands and loads and house.places[place_id].kind == "light_point":
-        yield at_place(ground, place_id, loads, _protocols(ground, None, protocol))
+        gangs = tuple(dict.fromkeys(ground.gang_of[k] for k in loads if k in ground.gang_of))
+        whole = all(k in ground.gang_of for k in loads)
+        spot = at_place(ground, place_id, loads, _protocols(ground, None, protocol))
+        yield replace(spot, instead_of=gangs if whole else ())
+
+
+def _straight(ground: Ground, load_id: str) -> bool:
+    """Whether it keeps its supply and nothing switches it: no device is wanted for it."""
+    fed = load_id in ground.gang_of or load_id in ground.outside_of
+    return not fed and settled(ground.house.loads[load_id].permanent_supply) is True
 
 
 def at_place(
