@@ -1,5 +1,6 @@
 """The verb ``demo``."""
 
+from collections.abc import Collection
 from functools import partial
 from pathlib import Path
 from typing import Annotated
@@ -11,6 +12,7 @@ from secondfix.actions.scenes import scenes
 from secondfix.cli import check as check_page
 from secondfix.cli import scenes as scenes_page
 from secondfix.cli import walk as walk_page
+from secondfix.cli.demo_site import site_papers
 from secondfix.cli.leaning import leaning_on
 from secondfix.cli.opening import Assume, FirmFolder, opened, verb_app
 from secondfix.cli.pack import OutFolder, made, write_all
@@ -23,6 +25,7 @@ from secondfix.terms import said
 
 app = verb_app()
 DEMO = "demo/house.json"
+SITE = Path("demo/maintenance")
 _LAST = "Nothing here calls a circuit safe. Isolate, lock off, prove dead. Local code decides who may."
 
 
@@ -36,14 +39,20 @@ def run(
 ) -> None:
     """Take a house through the whole job: check, reach, names, scenes, walk, papers; then say how it stands.
 
+    The demo house itself also gets the pack of its journals, and the worksheet of a swap.
+
     Exit 0 once everything is written, whatever was found.
     """
     house, firm = opened(house_file, firm_folder, assume)
-    packed = made(house, firm, setting_of(None, issue="draft", drawn_by="", on=on), {})
+    setting = setting_of(None, issue="draft", drawn_by="", on=on)
+    packed = made(house, firm, setting, {})
     write_all(out, packed)
+    later = site_papers(SITE, house, firm, setting) if Path(house_file) == Path(DEMO) else {}
+    for name, data in later.items():
+        write_file(out / name, data)
     for name, text in texts(house, firm, packed).items():
         write_file(out / name, (text + "\n").encode())
-    print(summary(house, packed, out))  # noqa: T201 - the command line prints
+    print(summary(house, packed, out, later))  # noqa: T201 - the command line prints
 
 
 def texts(house: House, firm: Firm, packed: Packed) -> dict[str, str]:
@@ -58,8 +67,8 @@ def texts(house: House, firm: Firm, packed: Packed) -> dict[str, str]:
     }
 
 
-def summary(house: House, packed: Packed, out: Path) -> str:
-    """How the house stands, on one screen."""
+def summary(house: House, packed: Packed, out: Path, later: Collection[str] = ()) -> str:
+    """How the house stands, on one screen; ``later`` are papers made of its journals."""
     gangs = sum(len(box.gangs) for box in house.boxes.values())
     size = (
         counted(len(house.storeys), "storey"),
@@ -85,6 +94,7 @@ def summary(house: House, packed: Packed, out: Path) -> str:
             f"to look at first: {counted(len(packed.checked.survey), 'look')}."
         ),
         para(f"In {out}: {', '.join(_groups(packed))}, and the answers as text."),
+        *([para(f"From its journals, in {SITE}: {' and '.join(later)}.")] if later else []),
         para(said(_LAST, nec=is_nec(house))),
     ]
     return "\n".join(lines)
