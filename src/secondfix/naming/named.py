@@ -28,7 +28,11 @@ class Called:
 
     def __init__(self, schedule: Schedule) -> None:
         self.schedule = schedule
-        self.names: Names = names(schedule)
+
+    @cached_property
+    def names(self) -> Names:
+        """The entries of every device."""
+        return names(self.schedule)
 
     @cached_property
     def things(self) -> tuple[Named, ...]:

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from secondfix.naming.by_ear.dictionary import dictionary, pronounced
 from secondfix.naming.by_ear.distance import Said, differing, said, same_rhythm, weighted
 from secondfix.naming.by_ear.judge import Limits, Verdict, judged, may_be_near
-from secondfix.naming.by_ear.many import weighted_many, within_reach
+from secondfix.naming.by_ear.many import Laid
 from secondfix.naming.by_ear.phones import COST
 
 WORDS = st.lists(st.sampled_from(sorted(dictionary())), max_size=4).map(tuple)
@@ -67,9 +67,12 @@ def test_many_at_once_give_the_same_as_one_by_one(
 ) -> None:
     phrases = {words: spoken(words) for pair in pairs for words in pair}
     one_by_one = [weighted(phrases[a], phrases[b], final_permille=limits.final_permille) for a, b in pairs]
-    assert weighted_many(phrases, pairs, final_permille=limits.final_permille).tolist() == one_by_one
+    laid = Laid(limits)
+    for half in (list(phrases.items())[::2], list(phrases.items())):  # in two goes, the second over the first
+        laid.lay_out(half)
+    assert laid.weighted(pairs).tolist() == one_by_one
     kept = [p for p in pairs if judged(phrases[p[0]], phrases[p[1]], limits) is not Verdict.APART]
-    assert within_reach(phrases, pairs, limits) == kept
+    assert laid.within_reach(pairs) == kept
 
 
 @given(WORDS, WORDS, LIMITS, LIMITS)

@@ -16,7 +16,7 @@ from secondfix.naming.by_ear.judge import (
     settled,
     shares,
 )
-from secondfix.naming.by_ear.proposal import propose
+from secondfix.naming.by_ear.proposal import Renaming
 from secondfix.naming.by_ear.spoken import spoken_names
 from secondfix.naming.by_ear.words import distinguishing
 from secondfix.naming.named import Called
@@ -51,7 +51,8 @@ def check(called: Called, assumptions: Assumptions) -> list[Finding]:
     names = spoken_names(called)
     found = find_clashes(names, ear)
     limits = settled(assumptions)
-    answers = [_clash(called, clash, ear, limits) for clash in found.clashes]
+    renaming = Renaming(called, names, ear)
+    answers = [_clash(renaming, clash, limits) for clash in found.clashes]
     answers += [_unknown(word, unknown) for word, unknown in found.unknown.items()]
     marred = {(n.kind, n.place) for clash in found.clashes for pair in clash.pairs for n in pair}
     marred |= {(n.kind, n.place) for u in found.unknown.values() for n in (*u.held_by, *u.beside)}
@@ -59,7 +60,7 @@ def check(called: Called, assumptions: Assumptions) -> list[Finding]:
     return [*answers, *(passes(RULE, n.place, value=n.name, limit=_limit(limits)) for n in clear)]
 
 
-def _clash(called: Called, clash: Clash, ear: Ear, limits: Limits) -> Finding:
+def _clash(renaming: Renaming, clash: Clash, limits: Limits) -> Finding:
     first, second = clash.pairs[0]
     places = [n.place for pair in clash.pairs for n in pair]
     also = tuple(p for p in dict.fromkeys(places) if p != first.place)
@@ -90,13 +91,13 @@ def _clash(called: Called, clash: Clash, ear: Ear, limits: Limits) -> Finding:
         f"'{first.name}' and '{second.name}' {how}.{more}",
         value=value,
         limit=_limit(limits),
-        remedy=_remedy(called, (first, second), ear),
+        remedy=_remedy(renaming, (first, second)),
         also=also,
     )
 
 
-def _remedy(called: Called, pair: Pair, ear: Ear) -> str:
-    proposal = propose(called, pair, ear)
+def _remedy(renaming: Renaming, pair: Pair) -> str:
+    proposal = renaming.propose(pair)
     start = f"Rename {proposal.rename.called}: put a word before it that says {proposal.kind_of_word}"
     if not proposal.names:
         return f"{start}, one that shares no vowel with the other names (none of our own list will do)."

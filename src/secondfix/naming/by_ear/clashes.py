@@ -7,8 +7,8 @@ from itertools import combinations
 from secondfix.naming.by_ear.dictionary import pronounced
 from secondfix.naming.by_ear.distance import Said
 from secondfix.naming.by_ear.judge import Ends, Verdict, judged, may_be_near, phrase
-from secondfix.naming.by_ear.many import within_reach
-from secondfix.naming.by_ear.spoken import Spoken
+from secondfix.naming.by_ear.many import Laid
+from secondfix.naming.by_ear.spoken import Kind, Spoken
 from secondfix.naming.by_ear.words import distinguishing
 from secondfix.naming.folding import folded
 
@@ -56,6 +56,7 @@ class Ear:
         self.at = at
         self._heard: dict[tuple[Words, Words], Heard | None] = {}
         self._phrases: dict[Words, Said | None] = {}
+        self._laid = Laid(at.lax)
 
     def compare(self, pairs: Sequence[Pair]) -> list[tuple[tuple[Words, Words], Heard | None]]:
         """Of each pair the words that tell the names apart, and the answer; None where a word is not known.
@@ -70,11 +71,12 @@ class Ear:
         for words in dict.fromkeys(words for key in keys for words in key):
             if words not in self._phrases:
                 self._phrases[words] = phrase(words)
-        known = {words: said for words, said in self._phrases.items() if said}
+        known = {w: said for key in keys for w in key if (said := self._phrases[w])}
         told = [key for key in keys if key[0] in known and key[1] in known]
         self._heard |= dict.fromkeys(keys)
         self._heard |= dict.fromkeys(told, Heard(Verdict.APART, Verdict.APART))
-        for a, b in within_reach(known, told, self.at.lax):
+        self._laid.lay_out(known.items())
+        for a, b in self._laid.within_reach(told):
             lax, strict = (judged(known[a], known[b], limits) for limits in (self.at.lax, self.at.strict))
             self._heard[a, b] = Heard(strict, lax)
 
@@ -92,8 +94,9 @@ def find_clashes(names: Sequence[Spoken], ear: Ear) -> Clashes:
     clashes: dict[tuple[Words, Words], Clash] = {}
     unknown: dict[str, Unknown] = {}
     read = [(n, folded(n.name)) for n in names if n.words]
+    beside = ([r for r in read if r[0].kind is Kind.ROOM], [r for r in read if r[0].kind is not Kind.ROOM])
     pairs = [
-        (a, b) for (a, a_read), (b, b_read) in combinations(read, 2) if a.heard_beside(b) and a_read != b_read
+        (a, b) for heard in beside for (a, a_read), (b, b_read) in combinations(heard, 2) if a_read != b_read
     ]
     for pair, (words, heard) in zip(pairs, ear.compare(pairs), strict=True):
         if heard is None:

@@ -2,11 +2,12 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import islice
 
 from secondfix.house import House
 from secondfix.naming.by_ear.clashes import Ear
 from secondfix.naming.by_ear.judge import Verdict
-from secondfix.naming.by_ear.spoken import Kind, Spoken, spoken_names
+from secondfix.naming.by_ear.spoken import Kind, Spoken, spoken_name
 from secondfix.naming.named import Called
 
 _WHERE = (
@@ -28,24 +29,49 @@ class Proposal:
     names: tuple[str, ...]
 
 
-def propose(called: Called, pair: tuple[Spoken, Spoken], ear: Ear) -> Proposal:
-    """Rename what the least hangs on (scene, then load, then room), then the shorter, then the later name.
+class Renaming:
+    """Proposes other names for the things of one house; a name tried once is remembered."""
 
-    Each proposed name is apart, over the whole range of the limits, from every name that stays and that
-    it would be heard beside; words that the dictionary lacks aside. Whether it is true of the place is for
-    a person to say. Another order of the same words is never proposed: the rule does not hear it.
-    """
-    first, second = pair
-    rename = min((second, first), key=lambda n: (_HANGS[n.kind], len(n.own)))
-    other = first if rename is second else second
-    kind_of_word = "when it is used" if rename.kind is Kind.SCENE else "where it is"
-    good: list[str] = []
-    for name in _candidates(called.schedule.house, rename, other):
-        if len(name) <= _LONGEST_NAME and _accepted(called, rename, name, ear):
-            good.append(name)
-        if len(good) == _SHOWN:
-            break
-    return Proposal(rename, kind_of_word, tuple(good))
+    def __init__(self, called: Called, names: Sequence[Spoken], ear: Ear) -> None:
+        self._called, self._ear = called, ear
+        self._names = {(n.kind, n.place): n for n in names}
+        self._in_room: dict[str, list[str]] = {}
+        for load_id, load in called.schedule.house.loads.items():
+            self._in_room.setdefault(load.room, []).append(load_id)
+        self._tried: dict[tuple[Kind, str, str], bool] = {}
+
+    def propose(self, pair: tuple[Spoken, Spoken]) -> Proposal:
+        """Rename what the least hangs on (scene, then load, then room), then the shorter, then the later.
+
+        Each proposed name is apart, over the whole range of the limits, from every name that stays and that
+        it would be heard beside; words that the dictionary lacks aside. Whether it is true of the place is
+        for a person to say. Another order of the same words is never proposed: the rule does not hear it.
+        """
+        first, second = pair
+        rename = min((second, first), key=lambda n: (_HANGS[n.kind], len(n.own)))
+        other = first if rename is second else second
+        kind_of_word = "when it is used" if rename.kind is Kind.SCENE else "where it is"
+        tried = (n for n in _candidates(self._called.schedule.house, rename, other) if self._does(rename, n))
+        return Proposal(rename, kind_of_word, tuple(islice(tried, _SHOWN)))
+
+    def _does(self, rename: Spoken, name: str) -> bool:
+        key = (rename.kind, rename.place, name)
+        if key not in self._tried:
+            self._tried[key] = len(name) <= _LONGEST_NAME and self._accepted(rename, name)
+        return self._tried[key]
+
+    def _accepted(self, rename: Spoken, name: str) -> bool:
+        """Only the thing's own name can change, and those of the loads in a room that is renamed."""
+        house = _renamed(self._called.schedule.house, rename, name)
+        called = Called(replace(self._called.schedule, house=house))
+        touched = {(rename.kind, rename.place): None}
+        if rename.kind is Kind.ROOM:
+            touched |= dict.fromkeys((Kind.LOAD, key) for key in self._in_room.get(rename.place, ()))
+        now = {at: spoken_name(called, *at) for at in touched}
+        changed = {at: new for at, new in now.items() if new != self._names[at]}
+        kept = [old for at, old in self._names.items() if at not in changed and old.words]
+        heard = self._ear.compare([(n, o) for n in changed.values() for o in kept if n.heard_beside(o)])
+        return bool(changed) and all(h is None or h.lax is Verdict.APART for _, h in heard)
 
 
 def _candidates(house: House, rename: Spoken, other: Spoken) -> Iterator[str]:
@@ -66,20 +92,6 @@ def _whereabouts(house: House, name: Spoken) -> tuple[str, ...]:
     room = house.rooms[room_id]
     storey = (house.storeys[room.storey].name,) if room.storey else ()
     return storey if name.kind is Kind.ROOM else (room.name, *storey)
-
-
-def _accepted(called: Called, rename: Spoken, name: str, ear: Ear) -> bool:
-    house = _renamed(called.schedule.house, rename, name)
-    before = spoken_names(called)
-    after = spoken_names(Called(replace(called.schedule, house=house)))
-    changed = [new for old, new in zip(before, after, strict=True) if new != old]
-    kept = [new for old, new in zip(before, after, strict=True) if new == old]
-    return bool(changed) and all(_apart(new, kept, ear) for new in changed)
-
-
-def _apart(new: Spoken, kept: Sequence[Spoken], ear: Ear) -> bool:
-    heard = ear.compare([(new, old) for old in kept if old.words and new.heard_beside(old)])
-    return all(h is None or h.lax is Verdict.APART for _, h in heard)
 
 
 def _renamed(house: House, thing: Spoken, name: str) -> House:

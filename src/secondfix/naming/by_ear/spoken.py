@@ -45,14 +45,20 @@ def spoken_names(called: Called) -> tuple[Spoken, ...]:
     return tuple(_all(called))
 
 
+def spoken_name(called: Called, kind: Kind, place: str) -> Spoken:
+    """The spoken name of one room, scene or load."""
+    house = called.schedule.house
+    if kind is Kind.LOAD:
+        return _spoken(kind, place, called.of_load(place), house.loads[place].name)
+    thing = (house.rooms if kind is Kind.ROOM else house.scenes)[place]
+    return _spoken(kind, place, composed(thing.name), thing.name)
+
+
 def _all(called: Called) -> Iterator[Spoken]:
     house = called.schedule.house
-    for key, room in house.rooms.items():
-        yield _spoken(Kind.ROOM, key, composed(room.name), room.name)
-    for key, scene in house.scenes.items():
-        yield _spoken(Kind.SCENE, key, composed(scene.name), scene.name)
-    for key, load in house.loads.items():
-        yield _spoken(Kind.LOAD, key, called.of_load(key), load.name)
+    for kind, places in ((Kind.ROOM, house.rooms), (Kind.SCENE, house.scenes), (Kind.LOAD, house.loads)):
+        for place in places:
+            yield spoken_name(called, kind, place)
 
 
 def _spoken(kind: Kind, place: str, name: str, own: str) -> Spoken:
