@@ -44,7 +44,7 @@ def test_a_line_that_cannot_be_read_is_told_and_the_pack_is_still_made(call: Cal
     (tmp_path / "j.jsonl").write_text('{"format":1\n')
     ended = call("pack", HOUSE, "--journal", "j.jsonl", "--out", "p")
     assert ended.code == 1
-    assert "j.jsonl:1" in ended.err
+    assert "j.jsonl: line 1" in ended.err
     assert (tmp_path / "p/handover-pack.pdf").exists()
 
 
