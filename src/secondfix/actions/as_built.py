@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from secondfix import journal as package
+from secondfix.actions.words import in_words_of
 from secondfix.catalogue import Model
 from secondfix.findings import Finding, finding_as_json, in_order
 from secondfix.house import House, schedule
@@ -32,7 +33,7 @@ def as_built(house: House, journal: Journal, *, models: Mapping[str, Model], now
         built,
         package.function_test(house, built.folded, since=since),
         package.scene_tests(built.folded, expected, since=since),
-        tuple(in_order(package.check(built, expected=expected))),
+        tuple(in_order(in_words_of(house, package.check(built, expected=expected)))),
     )
 
 

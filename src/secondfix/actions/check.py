@@ -7,6 +7,7 @@ from secondfix import electrical, joining, naming, radio, scenes
 from secondfix.actions.air import air_of
 from secondfix.actions.leaned import leaned_as_json, leaned_on
 from secondfix.actions.settle import settled_assumptions
+from secondfix.actions.words import in_words_of
 from secondfix.assumptions import Assumption, Assumptions
 from secondfix.findings import (
     Finding,
@@ -46,7 +47,7 @@ class Checked:
 def check(house: House, *, assumptions: Assumptions) -> Checked:
     """Ask every rule at every place where it applies. ``assumptions`` are the firm's, or the defaults."""
     settled = settled_assumptions(house, assumptions)
-    findings = in_order(_asked(schedule(house, house.models), settled))
+    findings = in_order(in_words_of(house, _asked(schedule(house, house.models), settled)))
     return Checked(tuple(findings), tuple(survey_list(findings)), leaned_on(findings, settled))
 
 

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from secondfix import joining, naming, radio
 from secondfix.actions.settle import settled_assumptions
+from secondfix.actions.words import in_words_of
 from secondfix.assumptions import Assumptions
 from secondfix.findings import Finding, finding_as_json, in_order
 from secondfix.house import House, Schedule, schedule
@@ -25,8 +26,9 @@ def walk(house: House, *, assumptions: Assumptions) -> Walked:
     rows = schedule(house, house.models)
     links = joining.links_of(radio.reach(rows, settled), settled)
     ordered = joining.walk(rows, links, settled)
+    findings = tuple(in_order(in_words_of(house, joining.check(rows, links, settled))))
     sheets = joining.worksheets(rows, ordered, naming.names(rows))
-    return Walked(rows, ordered, sheets, tuple(in_order(joining.check(rows, links, settled))))
+    return Walked(rows, ordered, sheets, findings)
 
 
 def walked_as_json(walked: Walked) -> dict[str, object]:

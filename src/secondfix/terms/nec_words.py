@@ -4,6 +4,7 @@ Only sentences of the code are given here, never a name that a user wrote: a roo
 """
 
 import re
+from collections.abc import Iterable
 
 # What makes a circuit dead. NFPA 70E article 120 (secondary) calls the end of it an electrically safe work
 # condition; lock, tag and test as 29 CFR 1910.333(b)(2) has them (secondary; the wording from memory).
@@ -31,19 +32,18 @@ _THINGS: dict[str, str] = {
     "sockets": "receptacles",
 }
 _ALL = {**_DEAD, **_THINGS}
-_WORD = re.compile(rf"\b({'|'.join(sorted(map(re.escape, _ALL), key=len, reverse=True))})\b", re.IGNORECASE)
-# Whole phrases that no name of a user's is likely to hold, for sentences in which names stand already.
-_PHRASES: tuple[str, ...] = (
-    "isolate, lock off, prove dead",
-    "isolate, prove dead",
-    "isolate and prove dead",
-    "isolate both circuits",
-    "lock off",
-    "prove dead",
-    "proved dead",
-    "protective conductor",
-)
-_PHRASE = re.compile(rf"\b({'|'.join(map(re.escape, _PHRASES))})\b", re.IGNORECASE)
+
+
+def _pattern(words: Iterable[str]) -> re.Pattern[str]:
+    longest_first = sorted(map(re.escape, words), key=len, reverse=True)
+    return re.compile(rf"\b({'|'.join(longest_first)})\b", re.IGNORECASE)
+
+
+_WORD = _pattern(_ALL)
+# In sentences in which names stand already: only what nobody is likely to call a room or a load.
+_RARE = {k: v for k, v in _ALL.items() if k in _DEAD and not k.startswith("isolation")}
+_RARE["protective conductor"] = _ALL["protective conductor"]
+_RARE_WORD = _pattern(_RARE)
 
 
 def said(words: str, *, nec: bool) -> str:
@@ -52,8 +52,8 @@ def said(words: str, *, nec: bool) -> str:
 
 
 def said_around_names(words: str, *, nec: bool) -> str:
-    """The same for a sentence in which names of a user's stand: whole phrases alone are replaced."""
-    return _PHRASE.sub(lambda found: said(found[0], nec=nec), words) if nec else words
+    """The same for a sentence in which names of a user's stand: only words that are rare in names."""
+    return _RARE_WORD.sub(_instead, words) if nec else words
 
 
 def _instead(found: re.Match[str]) -> str:
