@@ -126,6 +126,22 @@ def test_the_demo_leaves_every_paper_and_says_how_the_house_stands(
     assert "prove dead" in ended.out
 
 
+def test_a_house_of_120_v_is_shown_in_its_own_words_and_measures(call: Call, tmp_path: Path) -> None:
+    ended = call("demo", DEMO / "nec-house.json", "--out", "out", "--date", "2026-03-09")
+    assert ended.code == 0
+    made = {p.name for p in (tmp_path / "out").iterdir()}
+    assert {"closeout-pack.pdf", "findings.pdf", "worksheets.pdf"} <= made
+    assert "handover-pack.pdf" not in made
+    texts = [
+        (tmp_path / "out" / name).read_text() for name in ("findings.txt", "walk.txt", "survey-list.txt")
+    ]
+    texts.append(call("worksheet", DEMO / "nec-house.json").out)
+    for text in (ended.out, *texts):
+        assert re.findall(r"\b(?:[Ii]solat|[Ll]ock off|[Pp]roved? dead|[Ee]nergis)\w*", text) == []
+        # A millimetre stands only with inches behind it; nothing is in metres.
+        assert re.findall(r"\d (?:m|mm)\b(?!\s\()", text) == []
+
+
 def test_the_same_date_gives_the_same_bytes(call: Call, tmp_path: Path) -> None:
     for out in ("a", "b"):
         assert call("pack", HOUSES["mended"], "--out", out, "--date", "2026-03-09").code == 0

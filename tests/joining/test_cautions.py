@@ -4,7 +4,7 @@ from typing import Any
 
 import pytest
 
-from secondfix.joining import GENERAL, ISOLATION, WHEN_NOTHING, cautions_for
+from secondfix.joining import GENERAL, ISOLATION, WHEN_NOTHING, before_boxes, cautions_for, to_mind
 from secondfix.terms import Protocol
 from tests.joining.houses import a_box, a_house, a_model, battery_button, fact, with_front_off
 
@@ -107,8 +107,23 @@ def test_the_usual_cautions_hold_every_step_of_isolation_in_order() -> None:
     ]  # fmt: skip
 
 
+def test_an_nec_house_has_the_same_cautions_in_its_own_words_and_sources() -> None:
+    house = a_house(wiring_rules="nec").house
+    assert [c.id for c in before_boxes(house)] == [c.id for c in ISOLATION]
+    assert [c.id for c in to_mind(house)] == [c.id for c in GENERAL]
+    text = " ".join(f"{c.words} {c.source}" for c in (*before_boxes(house), *to_mind(house)))
+    assert [
+        w for w in ("solat", "lock off", "rove dead", "earth", "HSE", "BS 7671", "zones") if w in text
+    ] == []
+    assert [
+        w for w in ("NFPA 70E", "29 CFR 1910.333", "NEC 404", "disconnecting means") if w not in text
+    ] == []
+    assert (before_boxes(a_house().house), to_mind(a_house().house)) == (ISOLATION, GENERAL)
+
+
 def test_no_caution_calls_anything_safe_and_each_names_its_source() -> None:
-    for caution in (*ISOLATION, *GENERAL):
+    nec = a_house(wiring_rules="nec").house
+    for caution in (*ISOLATION, *GENERAL, *before_boxes(nec), *to_mind(nec)):
         assert "safe" not in caution.words.lower()
         assert caution.source
         assert caution.words.endswith(".")

@@ -34,6 +34,12 @@ def test_a_plate_before_the_door_is_right_of_it() -> None:
     assert hall(3950, 700) == "1.05 m up, on the east wall, 0.3 m right of door D2"
 
 
+def test_in_an_nec_house_a_tape_reads_feet_and_inches() -> None:
+    # 1050 mm are 41.34 in, 400 mm 15.75 in and 300 mm 11.81 in (1 in = 25.4 mm).
+    assert hall(3950, 2200, wiring_rules="nec") == "3'-5 3/8\" up, on the east wall, 1'-4\" left of door D2"
+    assert hall(3950, 700, wiring_rules="nec").endswith("1'-0\" right of door D2")
+
+
 def test_without_an_outline_no_side_is_claimed() -> None:
     assert hall(3950, 700, outline=False) == "1.05 m up, on wall W1, 0.3 m beside door D2"
 

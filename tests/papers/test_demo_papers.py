@@ -7,7 +7,7 @@ import pytest
 from secondfix.assumptions import default_assumptions
 from secondfix.catalogue import Model, read_model
 from secondfix.house import House, Schedule, read_house, schedule
-from secondfix.joining import GENERAL, ISOLATION, cautions_for, walk
+from secondfix.joining import before_boxes, cautions_for, to_mind, walk
 from secondfix.naming import check, names
 from secondfix.papers import Setting, pack_pdf, worksheets_pdf
 from secondfix.radio import sending
@@ -37,7 +37,7 @@ def test_pack_of_the_demo_house_is_whole(demo: Schedule, setting: Setting) -> No
     assert isinstance(pdf, bytes), pdf
     text = words_of(pdf)
     wanted = [*demo.rows, *demo.house.boxes, *demo.house.devices, *(e.name for e in names(demo).entries())]
-    wanted += [c.words for c in (*ISOLATION, *GENERAL)]
+    wanted += [c.words for c in (*before_boxes(demo.house), *to_mind(demo.house))]
     nec = demo.house.wiring_rules is WiringRules.NEC
     wanted += ["Closeout pack", "Punch list"] if nec else ["Handover pack", "Snag list"]
     assert {(p.width, p.height) for p in pages(pdf)} == {LETTER} or not nec
@@ -63,8 +63,8 @@ def test_worksheets_of_the_demo_house_carry_every_caution_and_name(demo: Schedul
     text = words_of(pdf)
     wanted = [c.words for d in demo.house.devices for c in cautions_for(demo, d)]
     wanted += [e.name for e in names(demo).entries()]
-    way = f"about {order.walked_mm / 1000:.0f} m"
     nec = demo.house.wiring_rules is WiringRules.NEC
-    wanted.append(f"{way} ({order.walked_mm / 304.8:.0f} ft)." if nec else f"{way}.")
+    way = f"{order.walked_mm / 304.8:.0f} ft" if nec else f"{order.walked_mm / 1000:.0f} m"
+    wanted.append(f"about {way}.")
     assert [w for w in wanted if flat(w) not in text] == []
     assert outside(pdf, left=15 * MM, other=8 * MM) == []
