@@ -4,6 +4,19 @@ from secondfix.exchange.addresses import address_of
 from secondfix.exchange.csv_list import read_csv
 from secondfix.exchange.listing import read_list
 from secondfix.exchange.mapping import Columns, Mapping, mapped, mapping_as_json, read_mapping
+from secondfix.exchange.switch_sheet import (
+    Column,
+    SheetRead,
+    as_csv,
+    as_xlsx,
+    cell_changes,
+    choices_of,
+    columns_of,
+    shown_row,
+    shown_table,
+    table_changes,
+    unguarded,
+)
 from secondfix.exchange.table import LARGEST_LIST_BYTES, MOST_ROWS, Table, TableRow
 from secondfix.exchange.xlsx_list import MOST_UNPACKED_BYTES, read_xlsx
 
@@ -11,15 +24,26 @@ __all__ = [
     "LARGEST_LIST_BYTES",
     "MOST_ROWS",
     "MOST_UNPACKED_BYTES",
+    "Column",
     "Columns",
     "Mapping",
+    "SheetRead",
     "Table",
     "TableRow",
     "address_of",
+    "as_csv",
+    "as_xlsx",
+    "cell_changes",
+    "choices_of",
+    "columns_of",
     "mapped",
     "mapping_as_json",
     "read_csv",
     "read_list",
     "read_mapping",
     "read_xlsx",
+    "shown_row",
+    "shown_table",
+    "table_changes",
+    "unguarded",
 ]
