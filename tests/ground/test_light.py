@@ -10,6 +10,7 @@ import pytest
 HEAVY = {
     *("django", "numba", "ortools", "ifcopenshell", "ezdxf", "scapy"),  # the design names these
     *("typst", "segno", "cryptography", "scipy", "pandas", "openpyxl"),  # papers, keys, tables
+    *("pysqlite3", "psycopg", "waitress", "csp", "axes"),  # the desk
 }
 # Runs the command in this process's own interpreter, then tells on standard error what stands loaded.
 ASK = """

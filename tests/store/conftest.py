@@ -8,6 +8,7 @@ import pytest
 
 from tests.desk import (
     PASSWORD,
+    desk,
     laid_file,
     laid_postgresql,
     postgresql_desk,
@@ -17,7 +18,7 @@ from tests.desk import (
 from secondfix.store.door import Account, Right, create_account
 
 # ruff: noqa: I001 - the desk begins Django before the door is imported
-__all__ = ["laid_file", "laid_postgresql", "postgresql_url"]
+__all__ = ["desk", "laid_file", "laid_postgresql", "postgresql_url"]
 
 
 @dataclass(frozen=True)

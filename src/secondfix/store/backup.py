@@ -13,7 +13,7 @@ from pathlib import Path
 
 from django.conf import settings
 from django.core.management import call_command
-from django.db import connections, transaction
+from django.db import DatabaseError, connections, transaction
 
 from secondfix.house import Fault
 from secondfix.store.answers import BackedUp, NoRingKeyError, Refused
@@ -127,7 +127,10 @@ def _damage() -> str:
     """What SQLite's own check says of the file ('' for whole); PostgreSQL keeps its own watch."""
     if connections["default"].vendor != "sqlite":
         return ""
-    with connections["default"].cursor() as cursor:
-        cursor.execute("PRAGMA integrity_check")
-        told = [str(row[0]) for row in cursor.fetchall()]
+    try:
+        with connections["default"].cursor() as cursor:
+            cursor.execute("PRAGMA integrity_check")
+            told = [str(row[0]) for row in cursor.fetchall()]
+    except DatabaseError as error:
+        told = [str(error)]
     return "" if told == ["ok"] else "; ".join(told[:3])

@@ -6,7 +6,6 @@ database in memory: nothing is written.
 
 import os
 import secrets
-from importlib.util import find_spec
 from pathlib import Path
 from typing import Any
 
@@ -19,7 +18,6 @@ from secondfix.store.secrets_kept import secret_of
 SQLITE_VERSION = take_sqlite()
 DATA = os.environ.get("SECONDFIX_DATA") or None
 HTTPS = os.environ.get("SECONDFIX_HTTPS") == "1"
-_PAGES = find_spec("secondfix.web") is not None
 
 SECRET_KEY = secret_of(Path(DATA) / "session.secret").hex() if DATA else secrets.token_hex(32)
 DEBUG = False
@@ -42,7 +40,7 @@ INSTALLED_APPS = [
     "axes",
     "csp",
     "secondfix.store",
-    *(["secondfix.web"] if _PAGES else []),
+    "secondfix.web",
 ]
 MIDDLEWARE = [
     "django.middleware.security.SecurityMiddleware",
@@ -56,7 +54,7 @@ MIDDLEWARE = [
     "django.middleware.clickjacking.XFrameOptionsMiddleware",
     "django_htmx.middleware.HtmxMiddleware",
     "axes.middleware.AxesMiddleware",
-    *(["secondfix.web.access.Guard"] if _PAGES else []),
+    "secondfix.web.access.Guard",
 ]
 ROOT_URLCONF = "secondfix.web.urls"
 TEMPLATES: list[dict[str, Any]] = [
