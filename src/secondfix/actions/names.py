@@ -24,6 +24,12 @@ def names(house: House, *, assumptions: Assumptions) -> Named:
     return Named(naming.names(rows), tuple(in_order(found)))
 
 
+def not_asked(house: House) -> tuple[str, ...]:
+    """A sentence for each question about names that this house leaves no ground to ask."""
+    why = naming.sound_not_asked(house)
+    return (why,) if why else ()
+
+
 def named_as_json(named: Named) -> dict[str, object]:
     """``devices`` with their entries, and ``findings`` (docs/json.md)."""
     return {**naming.names_as_json(named.names), "findings": [finding_as_json(f) for f in named.findings]}

@@ -6,6 +6,7 @@ from typing import Annotated
 import typer
 
 from secondfix.actions.check import Checked, check, checked_as_json
+from secondfix.actions.names import not_asked
 from secondfix.cli.leaning import leaning_text
 from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import counted, para
@@ -30,7 +31,7 @@ def run(
     house, firm = opened(house_file, firm_folder, assume)
     checked = check(house, assumptions=firm.assumptions)
     if as_json:
-        print_json(checked_as_json(checked))
+        print_json({**checked_as_json(checked), "not_asked": not_asked(house)})
     else:
         print(as_text(house, checked, all_answers=all_answers))  # noqa: T201 - the command line prints
     leave(exit_code(checked.findings))
@@ -41,6 +42,7 @@ def as_text(house: House, checked: Checked, *, all_answers: bool = False) -> str
     parts = [f"{house.name}: {summary(checked)}", *findings_text(checked.findings, all_answers=all_answers)]
     if checked.survey:
         parts.append("To look at on site, what settles most first:\n" + survey_text(checked.survey))
+    parts += map(para, not_asked(house))
     return "\n\n".join(parts + leaning_text(house, checked.leaned_on))
 
 

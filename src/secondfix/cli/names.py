@@ -3,12 +3,12 @@
 from collections.abc import Sequence
 
 from secondfix.actions.leaned import leaned_as_json
-from secondfix.actions.names import Named, named_as_json, names
+from secondfix.actions.names import Named, named_as_json, names, not_asked
 from secondfix.assumptions import Assumption
 from secondfix.cli.check import findings_text
 from secondfix.cli.leaning import leaning_on, leaning_text
 from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
-from secondfix.cli.page import counted, table
+from secondfix.cli.page import counted, para, table
 from secondfix.findings import exit_code
 from secondfix.house import House
 from secondfix.naming import Entry, EntryKind
@@ -26,7 +26,7 @@ def run(
     named = names(house, assumptions=firm.assumptions)
     leaned = leaning_on(house, named.findings, firm.assumptions)
     if as_json:
-        print_json({**named_as_json(named), **leaned_as_json(leaned)})
+        print_json({**named_as_json(named), **leaned_as_json(leaned), "not_asked": not_asked(house)})
     else:
         print(as_text(house, named, leaned))  # noqa: T201 - the command line prints
     leave(exit_code(named.findings))
@@ -37,7 +37,8 @@ def as_text(house: House, named: Named, leaned: Sequence[Assumption]) -> str:
     rows = [_row(device, entry) for device, entries in named.names.of_device.items() for entry in entries]
     head = ("device", "entry", "place", "name", "purpose")
     parts = [f"{house.name}: {counted(len(rows), 'entry', 'entries')} to name", table(head, rows)]
-    return "\n\n".join(parts + findings_text(named.findings) + leaning_text(house, leaned))
+    parts += [*findings_text(named.findings), *map(para, not_asked(house))]
+    return "\n\n".join(parts + leaning_text(house, leaned))
 
 
 def _row(device: str, entry: Entry) -> tuple[str, ...]:
