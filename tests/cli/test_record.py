@@ -92,8 +92,12 @@ def test_bad_input_is_refused_in_a_clear_line_and_nothing_is_written(
     assert not (tmp_path / "j.jsonl").exists()
 
 
-def test_what_the_house_does_not_have_is_kept_and_told(call: Call, tmp_path: Path) -> None:
-    ended = call("record", "h.json", "j.jsonl", "named", "room:R77", "name=Nook")
+def test_what_the_house_cannot_take_is_refused_or_kept_anyway_and_told(call: Call, tmp_path: Path) -> None:
+    refused = call("record", "h.json", "j.jsonl", "named", "room:R77", "name=Nook")
+    assert refused.code == 2
+    assert "entry: it speaks of room:R77, which is not in this house; expected an entry that" in refused.err
+    assert not (tmp_path / "j.jsonl").exists()
+    ended = call("record", "h.json", "j.jsonl", "named", "room:R77", "name=Nook", "--anyway")
     assert ended.code == 1
     assert "It speaks of room:R77, which is not in this house." in ended.out
     assert len(lines(tmp_path / "j.jsonl")) == 1

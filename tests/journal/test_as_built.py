@@ -450,3 +450,13 @@ def test_a_thing_that_the_book_has_is_not_found_whole_again() -> None:
     b = built(correction(1, "boxes.B1", BOX, "box:B1"))
     assert b.house is HOUSE
     assert "corrected by its facts" in words(b)[0]
+
+
+def test_a_wrong_fact_does_not_take_along_what_else_was_said_of_the_gang() -> None:
+    b = built(
+        write(1, "survey_corrected", "gang:B1.1", path="boxes.B1.gangs.1.line", found=found("C77")),
+        write(2, "function_tested", "gang:B1.1", answered={"L2": "changed"}),
+        write(3, "function_tested", "gang:B1.2", answered={"L1": "changed"}),
+    )
+    assert [t.entry for t in b.told if t.serious] == [entry_id(1)]
+    assert b.house.boxes["B1"].gangs["1"].load == "L2"

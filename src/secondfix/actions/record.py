@@ -63,12 +63,19 @@ def _value(text: str) -> Any:
 
 
 def record(
-    house: House, journal: Journal, head: Plain, own: Plain, *, models: Mapping[str, Model]
+    house: House,
+    journal: Journal,
+    head: Plain,
+    own: Plain,
+    *,
+    models: Mapping[str, Model],
+    anyway: bool = False,
 ) -> Recorded | Fault:
     """The entry of this head (id, kind, subject, writer, …) with its own keys, having seen the journal.
 
     A snag cleared without ``clears`` clears the one that is open on its subject; a withdrawal without ``of``
-    withdraws the latest entry there, where there is one alone. A first fault in one line otherwise.
+    withdraws the latest entry there, where there is one alone. A first fault in one line otherwise. An entry
+    that the house cannot take is refused as a slip, unless it is to be kept ``anyway``.
     """
     sees = latest(journal, head["subject"])
     plain = {"format": 1, "house": house.id, **head, "sees": list(sees[:1000]), **own}
@@ -90,7 +97,11 @@ def record(
             return entry
         entry = again
     built = as_built(house, merge(journal, journal_of([entry])), models=models)
-    return Recorded(entry, tuple(t for t in built.told if t.entry == entry.id))
+    told = tuple(t for t in built.told if t.entry == entry.id)
+    serious = next((t.words for t in told if t.serious), None)
+    if serious and not anyway:
+        return Fault("entry", "", f"it {serious}", "an entry that the house can take, or --anyway to keep it")
+    return Recorded(entry, told)
 
 
 def _expected(house: House, journal: Journal, subject: str, models: Mapping[str, Model]) -> object:

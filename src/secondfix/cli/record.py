@@ -40,6 +40,9 @@ def run(
     at: Annotated[
         str | None, typer.Option("--at", metavar="TIME", help="When, if not now: 2031-05-06T09:40+02:00.")
     ] = None,
+    anyway: Annotated[
+        bool, typer.Option("--anyway", help="Keep it even where the house, as it is known, cannot take it.")
+    ] = False,
 ) -> None:
     """Append one entry to a journal file. Its writer has seen what JOURNAL and each --journal hold."""
     house, firm = opened(house_file, firm_folder)
@@ -57,7 +60,7 @@ def run(
         "writer": writer,
         "at": at or datetime.now().astimezone().isoformat(timespec="seconds"),
     }
-    recorded = record(house, journal, head, plain, models=firm.models)
+    recorded = record(house, journal, head, plain, models=firm.models, anyway=anyway)
     if isinstance(recorded, Fault):
         refuse([recorded])
     _append(file, as_line(recorded.entry))

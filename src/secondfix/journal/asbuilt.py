@@ -146,12 +146,13 @@ def _other_side(fault: Fault) -> list[str]:
 
 
 def _speaking(draft: Draft, at: str) -> list[Entry]:
-    return [
-        entry
-        for path, entries in draft.by.items()
-        if f"{at}.".startswith(f"{path}.") or f"{path}.".startswith(f"{at}.")
-        for entry in entries
-    ]
+    """The entries of what lies within, and of the nearest path at or above: who said just this comes first.
+
+    Where these were not to blame the fault stands in the next round, and what lies further above speaks.
+    """
+    within = [e for path, entries in draft.by.items() if path.startswith(f"{at}.") for e in entries]
+    above = max((path for path in draft.by if f"{at}.".startswith(f"{path}.")), key=len, default="")
+    return [*within, *draft.by.get(above, ())]
 
 
 def _nowhere(folded: Folded, draft: Draft, aside: Mapping[str, Told]) -> list[Told]:

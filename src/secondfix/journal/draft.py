@@ -70,7 +70,11 @@ def misfit(part: type[BaseModel], plain: Plain) -> str:
     except ValidationError as error:
         first = error.errors(include_url=False)[0]
         at = ".".join(str(p) for p in first["loc"])
-        return f"{at}: {first['msg'].removeprefix('Value error, ')}"
+        if first["type"] == "extra_forbidden":
+            return f"{at}: a key that the document does not know"
+        if first["type"] == "missing":
+            return f"{at}: nothing, though it is required"
+        return f"{at}: {first['msg'].removeprefix('Value error, ').replace('Input should be', 'expected')}"
     return ""
 
 

@@ -109,7 +109,7 @@ def _found_fact(draft: Draft, entry: SurveyCorrected, path: Path) -> None:
         return
     have.clear()
     have.update(new)
-    draft.touch(entry.path.removesuffix(f".{path.field}") if path.inner else entry.path, entry)
+    draft.touch(entry.path.removesuffix(".duty") if path.field == "duty" else entry.path, entry)
 
 
 def _with_fact(have: Plain, field: str, found: Any) -> Plain:
