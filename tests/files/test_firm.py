@@ -71,7 +71,7 @@ def test_a_folder_that_is_not_there_and_files_that_are_not_text(tmp_path: Path) 
     assert faults(tmp_path / "none") == [": no such folder; the firm's folder"]
     path = folder(tmp_path, assumptions="= =")
     (path / "models" / "corvell-pair@1.toml").write_bytes(b"\xff\xfe")
-    assert [t.split(";")[0] for t in faults(path)] == ["byte 0: not UTF-8", ": not TOML"]
+    assert [t.split(";")[0] for t in faults(path)] == ["byte 0: not UTF-8", "line 1, column 1: not TOML"]
 
 
 def test_a_file_that_nobody_would_read_is_told(tmp_path: Path) -> None:
@@ -86,3 +86,28 @@ def test_a_model_stands_in_a_file_of_its_key(tmp_path: Path) -> None:
     path = folder(tmp_path)
     (path / "models" / "corvell-pair@1.toml").rename(path / "models" / "pair.toml")
     assert faults(path) == [": a file that holds corvell-pair@1; the name corvell-pair@1.toml"]
+
+
+def test_assumptions_too_deep_too_large_or_too_long_a_number_are_told_and_do_not_raise(
+    tmp_path: Path,
+) -> None:
+    path = folder(tmp_path) / "assumptions.toml"
+    for text, told in (
+        ("parent_margin_db." + ".".join("a" * 3000) + " = 1\n", "nested too deep; at most 8 levels"),
+        ("parent_margin_db = " + "[" * 5000 + "]" * 5000 + "\n", "nested too deep; at most 8 levels"),
+        ("# " + "x" * 300_000, "more than 262,144 bytes; at most 262,144 bytes"),
+        ("parent_margin_db = " + "9" * 5000 + "\n", "a number or date that cannot be read; a whole number"),
+        (
+            "parent_margin_db = 1\nparent_margin_db = 2\n",
+            "a key that stands twice; TOML (cannot overwrite a value)",
+        ),
+    ):
+        path.write_text(text)
+        (fault,) = faults(tmp_path)
+        assert fault.endswith(told)
+
+
+def test_an_endless_file_is_read_no_further_than_the_largest_allowed(tmp_path: Path) -> None:
+    path = folder(tmp_path)
+    (path / "models" / "endless-one@1.toml").symlink_to("/dev/zero")
+    assert faults(path) == [": more than 262,144 bytes; at most 262,144 bytes"]

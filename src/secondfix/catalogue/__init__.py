@@ -17,7 +17,8 @@ from secondfix.catalogue.model import (
     WholeSwitches,
 )
 from secondfix.catalogue.procedure import Act, Procedure, Step
-from secondfix.catalogue.read import ModelFault, model_key, read_model
+from secondfix.catalogue.read import model_key, read_model
+from secondfix.catalogue.toml_text import ModelFault, read_toml, shown
 
 __all__ = [
     "Act",
@@ -40,4 +41,6 @@ __all__ = [
     "expected",
     "model_key",
     "read_model",
+    "read_toml",
+    "shown",
 ]

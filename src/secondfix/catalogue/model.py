@@ -3,6 +3,7 @@
 What the sheet does not state stays absent: a check that needs it says *cannot tell*.
 """
 
+from collections.abc import Iterator
 from enum import StrEnum
 from typing import Annotated, Literal, Self
 
@@ -177,42 +178,44 @@ class Model(Part):
     remove: Procedure | None = None
 
     @model_validator(mode="after")
-    def _agrees(self) -> Self:
-        if self.output is not Output.NONE and self.gangs == 0:
-            raise ValueError("a model with an output has at least one gang")
-        if self.form is Form.SWITCH and self.mounts == 0:
-            raise ValueError("a switch takes at least one mount")
-        kinds = [r.kind for r in self.ratings]
-        if len(set(kinds)) != len(kinds):
-            raise ValueError("one rating per kind of load")
-        if self.whole_switches is not WholeSwitches.TO_BE_TESTED and not self.whole_entry:
-            raise ValueError("whole_switches speaks of a whole-device entry that the model does not have")
+    def _holds_together(self) -> Self:
+        """Every contradiction at once, a line each: `read_model` tells them apart."""
+        said = [*self._agrees(), *self._speaks(), *self._wired()]
+        if said:
+            raise ValueError("\n".join(said))
         return self
 
-    @model_validator(mode="after")
-    def _speaks(self) -> Self:
+    def _agrees(self) -> Iterator[str]:
+        if self.output is not Output.NONE and self.gangs == 0:
+            yield "a model with an output has at least one gang"
+        if self.form is Form.SWITCH and self.mounts == 0:
+            yield "a switch takes at least one mount"
+        kinds = [r.kind for r in self.ratings]
+        if len(set(kinds)) != len(kinds):
+            yield "one rating per kind of load"
+        if self.whole_switches is not WholeSwitches.TO_BE_TESTED and not self.whole_entry:
+            yield "whole_switches speaks of a whole-device entry that the model does not have"
+
+    def _speaks(self) -> Iterator[str]:
         """An extension unit has no radio, every other device has one; to have one is to join."""
         if self.form is not Form.EXTENSION_UNIT:
             if self.protocol is None or self.join is None:
-                raise ValueError("a device with a radio states its protocol and how it joins")
-            return self
+                yield "a device with a radio states its protocol and how it joins"
+            return
         if self.protocol or self.join or self.code is not CodeKind.NONE or self.whole_entry:
-            raise ValueError("an extension unit has no radio: neither protocol, join, code nor entry")
+            yield "an extension unit has no radio: neither protocol, join, code nor entry"
         if self.output is not Output.NONE or not self.mounts or not self.gangs:
-            raise ValueError("an extension unit has mounts and gangs, and no output")
-        return self
+            yield "an extension unit has mounts and gangs, and no output"
 
-    @model_validator(mode="after")
-    def _wired(self) -> Self:
+    def _wired(self) -> Iterator[str]:
         if self.edge is not None and self.output is not Output.DIMMER:
-            raise ValueError("only a dimmer cuts an edge")
+            yield "only a dimmer cuts an edge"
         if self.output is Output.SHUTTER and self.gangs % 2:
-            raise ValueError("a shutter output has two gangs for each motor, one a direction")
+            yield "a shutter output has two gangs for each motor, one a direction"
         if self.interlocked is not Stated.NOT_STATED and self.gangs < 2:
-            raise ValueError("interlocked speaks of two gangs")
+            yield "interlocked speaks of two gangs"
         if self.yokes is not None and self.yokes > self.mounts:
-            raise ValueError("a model has at most one yoke for each mount")
-        return self
+            yield "a model has at most one yoke for each mount"
 
     @property
     def key(self) -> str:

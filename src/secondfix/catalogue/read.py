@@ -1,26 +1,15 @@
 """Read one model from the text of its TOML file: all its faults at once, or the model."""
 
 import re
-import tomllib
-from dataclasses import dataclass
 
 from pydantic import ValidationError
+from pydantic_core import ErrorDetails
 
 from secondfix.catalogue.expecting import expected
 from secondfix.catalogue.model import Model
+from secondfix.catalogue.toml_text import ModelFault, read_toml, shown
 
 _KEY = re.compile(r"^[a-z][a-z0-9-]{1,62}@[1-9][0-9]?$")
-LARGEST_FILE_BYTES = 256 * 1024
-
-
-@dataclass(frozen=True, slots=True)
-class ModelFault:
-    """One fault: file, place in it, what stands, what was expected."""
-
-    where: str
-    path: str
-    stands: str
-    expected: str
 
 
 def model_key(text: str) -> str:
@@ -30,23 +19,20 @@ def model_key(text: str) -> str:
     return text
 
 
-def read_model(text: str, *, where: str) -> Model | list[ModelFault]:
+def read_model(text: str | bytes, *, where: str) -> Model | list[ModelFault]:
     """The model, or every fault of the file. Pure: the caller reads the file."""
-    if len(text.encode()) > LARGEST_FILE_BYTES:
-        return [ModelFault(where, "", f"{len(text.encode())} bytes", f"at most {LARGEST_FILE_BYTES}")]
-    try:
-        raw = tomllib.loads(text)
-    except (tomllib.TOMLDecodeError, RecursionError) as error:
-        return [ModelFault(where, "", "not TOML", str(error))]
+    raw = read_toml(text.encode() if isinstance(text, str) else text, where=where)
+    if isinstance(raw, ModelFault):
+        return [raw]
     try:
         return Model.model_validate(raw)
     except ValidationError as error:
-        return [
-            ModelFault(
-                where,
-                ".".join(str(part) for part in e["loc"]),
-                "nothing" if e["type"] == "missing" else repr(e["input"])[:80],
-                expected(e),
-            )
-            for e in error.errors()
-        ]
+        return [fault for e in error.errors() for fault in _faults(e, where)]
+
+
+def _faults(e: ErrorDetails, where: str) -> list[ModelFault]:
+    """One for each line that is told: what the keys say together stands for the file as a whole."""
+    path = ".".join(str(part) for part in e["loc"])
+    whole = "what the keys say together"
+    stands = "nothing" if e["type"] == "missing" else shown(e["input"]) if path else whole
+    return [ModelFault(where, path, stands, line) for line in expected(e).splitlines()]

@@ -1,13 +1,12 @@
 """A firm's own folder: ``models/*.toml`` and ``assumptions.toml``."""
 
-import tomllib
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
 from secondfix.assumptions import Assumptions, Override, default_assumptions
-from secondfix.catalogue import Model, read_model
+from secondfix.catalogue import Model, ModelFault, read_model, read_toml, shown
 from secondfix.files.shipped import shipped_models
 from secondfix.files.whole import read_bytes
 from secondfix.house import Fault
@@ -57,13 +56,9 @@ def _take_model(path: Path, models: dict[str, Model], faults: list[Fault]) -> No
     if isinstance(data, Fault):
         faults.append(data)
         return
-    try:
-        read = read_model(data.decode("utf-8-sig"), where=str(path))
-    except UnicodeDecodeError as error:
-        faults.append(Fault(str(path), f"byte {error.start}", "not UTF-8", "text in UTF-8"))
-        return
+    read = read_model(data, where=str(path))
     if isinstance(read, list):
-        faults += [Fault(f.where, f.path, f.stands, f.expected) for f in read]
+        faults += map(_fault, read)
     elif path.stem != read.key:
         faults.append(Fault(str(path), "", f"a file that holds {read.key}", f"the name {read.key}.toml"))
     elif models.get(read.key, read) != read:
@@ -73,13 +68,17 @@ def _take_model(path: Path, models: dict[str, Model], faults: list[Fault]) -> No
         models[read.key] = read
 
 
+def _fault(f: ModelFault) -> Fault:
+    return Fault(f.where, f.path, f.stands, f.expected)
+
+
 def _overrides(path: Path, faults: list[Fault]) -> Iterator[tuple[str, Override]]:
     if not path.exists():
         return
-    try:
-        raw = tomllib.loads(path.read_text(encoding="utf-8"))
-    except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError, RecursionError) as error:
-        faults.append(Fault(str(path), "", "not TOML", str(error).splitlines()[0]))
+    data = read_bytes(str(path))
+    raw = data if isinstance(data, Fault) else read_toml(data, where=str(path))
+    if not isinstance(raw, dict):
+        faults.append(raw if isinstance(raw, Fault) else _fault(raw))
         return
     known = default_assumptions()
     for name, entry in raw.items():
@@ -88,7 +87,7 @@ def _overrides(path: Path, faults: list[Fault]) -> Iterator[tuple[str, Override]
             faults.append(Fault(str(path), name, "a name nobody reads", "the name of an assumption"))
         elif override is None:
             faults.append(
-                Fault(str(path), name, repr(entry)[:60], "whole numbers: value, perhaps low, high, source")
+                Fault(str(path), name, shown(entry), "whole numbers: value, perhaps low, high, source")
             )
         else:
             try:
