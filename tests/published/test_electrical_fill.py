@@ -5,6 +5,7 @@ from fractions import Fraction
 import pytest
 
 from secondfix.electrical.box_fill import Fill, holds
+from secondfix.selection.changes import GANG_BOX_TENTHS_IN3, SQUARE_BOX_TENTHS_IN3
 from tests.electrical.sound import answers, at, spoilt
 from tests.example_house import seen
 
@@ -92,3 +93,11 @@ def test_which_device_box_takes_a_worked_fill(
 def test_a_box_exactly_full_and_a_hundredth_short() -> None:
     assert holds(294_967, Fraction(18))
     assert not holds(294_967, Fraction("18.01"))
+
+
+# Table 314.16(A) (secondary): device boxes 3 x 2 x 2-1/2, 2-3/4 and 3-1/2 of 12.5, 14.0 and 18.0 in³, a
+# masonry box of 3-1/2 in for each gang 21.0; square boxes 4 x 2-1/8 of 30.3 and 4-11/16 x 2-1/8 of 42.0.
+# Exact.
+def test_the_larger_boxes_that_select_offers_are_those_of_the_table() -> None:
+    assert [n / 10 for n in GANG_BOX_TENTHS_IN3] == [12.5, 14.0, 18.0, 21.0]
+    assert [n / 10 for n in SQUARE_BOX_TENTHS_IN3] == [30.3, 42.0]

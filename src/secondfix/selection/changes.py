@@ -16,8 +16,8 @@ from secondfix.terms import PROTOCOLS, Known, printed_mm
 BOX_DEPTHS_MM = (25, 35, 47, 61, 68, 89)
 # Volumes in tenths of a cubic inch, NEC table 314.16(A) (secondary): device and masonry boxes, a gang each;
 # and square boxes, which take two devices under a raised cover.
-_GANG_IN3 = (125, 140, 180, 210)
-_SQUARE_IN3 = (303, 420)
+GANG_BOX_TENTHS_IN3 = (125, 140, 180, 210)
+SQUARE_BOX_TENTHS_IN3 = (303, 420)
 _MM3_OF_TENTH = 1638.7064
 
 
@@ -151,7 +151,9 @@ def _larger(ground: Ground, spot: Spot) -> Iterator[Change]:
     """A box of more volume, where a house that follows the NEC has one too small."""
     box = ground.house.boxes[spot.place]
     volume, mounts = settled(box.volume_mm3), len(box.mounts)
-    sizes = sorted({n * mounts for n in _GANG_IN3} | set(_SQUARE_IN3 if mounts <= 2 else ()))
+    sizes = sorted(
+        {n * mounts for n in GANG_BOX_TENTHS_IN3} | set(SQUARE_BOX_TENTHS_IN3 if mounts <= 2 else ())
+    )
     for tenths in sizes:
         new = int(tenths * _MM3_OF_TENTH)
         if volume is not None and new > volume:
