@@ -8,9 +8,16 @@ from django.test import Client, override_settings
 
 from tests.desk import PASSWORD, desk, laid_file
 from secondfix.store import door
+from secondfix.web.frame.asked import forget
 
 # ruff: noqa: I001 - the desk begins Django before the door is imported
 __all__ = ["desk", "laid_file"]
+
+
+@pytest.fixture(autouse=True)
+def fresh_answers() -> None:
+    """Every test has a store of its own, and the demo house in it the same id."""
+    forget()
 
 
 @pytest.fixture

@@ -58,6 +58,11 @@ RULES: dict[str, Rule] = {
     "checks": ASKED,
     "survey": ASKED,
     "assumptions": SHEET,
+    "schedule": ASKED,
+    "cells": OFFICE,
+    "schedule-back": OFFICE,
+    "schedule-out": ASKED,
+    "box": SHEET,
     "elevations": ASKED,
     "elevation": ASKED,
 }

@@ -8,4 +8,5 @@ urlpatterns = [
     path("", include("secondfix.web.changing.urls")),
     path("", include("secondfix.web.checks.urls")),
     path("", include("secondfix.web.elevations.urls")),
+    path("", include("secondfix.web.schedule.urls")),
 ]

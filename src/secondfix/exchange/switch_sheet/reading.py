@@ -7,7 +7,7 @@ from typing import Any
 
 from secondfix.exchange.switch_sheet.cells import Unreadable
 from secondfix.exchange.switch_sheet.columns import PLACE, Column, columns_of
-from secondfix.exchange.switch_sheet.showing import shown_cell
+from secondfix.exchange.switch_sheet.showing import shown_cell, shown_row
 from secondfix.exchange.table import Table
 from secondfix.house import Change, Duty, Fault, House, Row, Schedule
 from secondfix.terms import KNOWN_LABELS, Known
@@ -19,11 +19,13 @@ LONGEST_CELL = 500
 
 @dataclass(frozen=True, slots=True)
 class SheetRead:
-    """What a table asks to be changed, every fault of it, and what a person should know of the reading."""
+    """What a table asks to be changed, every fault of it, what a person should know of the reading, and the
+    gangs that it speaks of."""
 
     changes: tuple[Change, ...]
     faults: tuple[Fault, ...]
     told: tuple[str, ...] = ()
+    places: tuple[str, ...] = ()
 
 
 def cell_changes(schedule: Schedule, place: str, key: str, text: str, *, known: Known) -> SheetRead:
@@ -57,7 +59,7 @@ def table_changes(schedule: Schedule, table: Table, *, known: Known) -> SheetRea
     reading = _Reading(schedule.house, known)
     changes: dict[str, Change] = {}
     faults: list[Fault] = []
-    seen: set[str] = set()
+    seen: dict[str, None] = {}
     for line in table.rows:
         place, where = line.cells[at], f"{table.where}, row {line.number}"
         if place in seen or place not in schedule.rows:
@@ -65,13 +67,13 @@ def table_changes(schedule: Schedule, table: Table, *, known: Known) -> SheetRea
             expected = "each gang once" if place in seen else "a gang of this house"
             faults.append(Fault(where, PLACE, stands, expected))
             continue
-        seen.add(place)
+        seen[place] = None
         one = reading.row(schedule.rows[place], {c.key: line.cells[i] for i, c in read}, where)
         faults += one.faults
         for change in one.changes:
             if changes.setdefault(change.path, change) != change:
                 faults.append(Fault(where, change.path, "another value than a row above", "one value"))
-    return SheetRead(tuple(changes.values()), tuple(faults), (*table.told, *told))
+    return SheetRead(tuple(changes.values()), tuple(faults), (*table.told, *told), tuple(seen))
 
 
 class _Reading:
@@ -87,6 +89,8 @@ class _Reading:
         changes: list[Change] = []
         faults: list[Fault] = []
         load_id = row.gang.load
+        duty = texts.get("duty", "").strip()
+        idle = "duty" not in texts or duty == shown_row(self.house, row)["duty"]
         for column in columns_of(self.house):
             text = texts.get(column.key)
             if text is None or text.strip() == shown_cell(self.house, row, column).strip():
@@ -96,7 +100,7 @@ class _Reading:
                 faults.append(Fault(where, column.heading, stands, f"at most {LONGEST_CELL}"))
                 continue
             if column.key == "load":
-                load_id = self._load(row, text.strip(), changes, gives_duty="duty" not in texts)
+                load_id = self._load(row, text.strip(), changes, gives_duty=idle)
                 continue
             made = self._change(row, column, text.strip(), load_id)
             if isinstance(made, Fault):

@@ -4,9 +4,11 @@ Answers are kept in memory for the houses last looked at: a page after the first
 """
 
 from collections import OrderedDict
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property
 from threading import Lock, RLock
+from typing import Any, TypeVar
 
 from secondfix.actions.check import Checked, check
 from secondfix.actions.settle import settled_assumptions
@@ -17,6 +19,7 @@ from secondfix.store import door
 from secondfix.web.frame.firm import firm
 
 MOST_HOUSES = 24
+T = TypeVar("T")
 
 
 @dataclass(frozen=True)
@@ -32,6 +35,18 @@ class Asked:
     def working(self) -> RLock:
         """Held by whoever works an answer out, so that two who ask at once do not work it out twice."""
         return RLock()
+
+    @cached_property
+    def _made(self) -> dict[str, Any]:
+        return {}
+
+    def once(self, name: str, make: Callable[["Asked"], T]) -> T:
+        """What ``make`` makes of this house, made once and kept under ``name``."""
+        with self.working:
+            if name not in self._made:
+                self._made[name] = make(self)
+            made: T = self._made[name]
+            return made
 
     @cached_property
     def settled(self) -> Assumptions:
@@ -80,3 +95,9 @@ def asked_at(house_id: str, number: int) -> Asked:
         while len(_kept) > MOST_HOUSES:
             _kept.popitem(last=False)
     return held
+
+
+def forget() -> None:
+    """Keep no answers: the store is another one now."""
+    with _keeping:
+        _kept.clear()

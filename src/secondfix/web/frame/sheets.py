@@ -52,7 +52,7 @@ DESK_SHEETS = (
     ),
 )  # fmt: skip
 
-HOUSE_SHEETS = (
+_HOUSE_SHEETS = (
     Sheet(
         "house", "S0/01", "Drawing register",
         "All sheets of this house, and what is open. Choose a sheet to work on it.",
@@ -73,6 +73,11 @@ HOUSE_SHEETS = (
         "A value of this house's own changes every answer that leans on it.",
     ),
     Sheet(
+        "schedule", "S4/01", "Switch schedule",
+        "Every gang a row: what it is for, what it feeds, what its wires are, and the answers beside it. "
+        "Fill it in as a sheet or in a spreadsheet; an empty cell means that it is not known.",
+    ),
+    Sheet(
         "elevations", "S3/01", "Room elevations",
         "Each wall as you face it, plates at true height, with what every button does. "
         "Choose a plate to edit it; numbers in shapes are notes below.",
@@ -82,10 +87,16 @@ HOUSE_SHEETS = (
 # Sheets that are reached from others and do not stand in the register.
 SIDE_SHEETS = (
     Sheet(
+        "box", "S4/02", "Wall box",
+        "One wall box with its gangs, as a form. "
+        "Leave empty what is not known: it stays a question, never a pass.",
+    ),
+    Sheet(
         "settle", "S9/09", "Two edits of one field",
         "Somebody changed the same fields since you opened the sheet. "
         "Nothing of either is lost: take a side for each.",
     ),
 )  # fmt: skip
 
+HOUSE_SHEETS = tuple(sorted(_HOUSE_SHEETS, key=lambda s: s.number))
 SHEETS = {sheet.name: sheet for sheet in (*DESK_SHEETS, *HOUSE_SHEETS, *SIDE_SHEETS)}
