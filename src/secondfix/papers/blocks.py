@@ -95,9 +95,9 @@ def steps(items: Sequence[str], *, large: bool = False) -> Block:
     return {"kind": "steps", "items": list(items), "large": large}
 
 
-def bullets(items: Sequence[str]) -> Block:
+def bullets(items: Sequence[str], *, large: bool = False) -> Block:
     """A plain list."""
-    return {"kind": "bullets", "items": list(items)}
+    return {"kind": "bullets", "items": list(items), "large": large}
 
 
 def cautions(title: str, items: Sequence[str]) -> Block:

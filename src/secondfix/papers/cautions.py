@@ -12,9 +12,9 @@ def cautions_sheet(house: House, number: str) -> Sheet:
     blocks = [
         cautions(first[0].words, []),
         heading("Before hands go into a wall box"),
-        steps([c.words for c in first[1:]]),
+        steps([c.words for c in first[1:]], large=True),
         heading("To mind"),
-        bullets([c.words for c in mind]),
+        bullets([c.words for c in mind], large=True),
         para(f"Sources: {'; '.join(sources)}.", style="small"),
     ]
     return Sheet(number, "Cautions", "", blocks)

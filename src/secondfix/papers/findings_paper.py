@@ -50,7 +50,7 @@ def findings_sheet(
         if shape_of(finding) != shape:
             shape = shape_of(finding)
             blocks.append(heading(SHAPE_WORDS[shape]))
-        blocks.append(_finding_block(schedule, assumptions, n, finding))
+        blocks.append(_finding_block(schedule, n, finding))
     passed = Counter(f.rule for f in answers if f.outcome is Outcome.PASSES)
     if passed:
         blocks.append(heading(SHAPE_WORDS["passes"]))
@@ -147,14 +147,14 @@ def _assumptions_table(schedule: Schedule, assumptions: Assumptions, names: Sequ
     return table(columns, rows)
 
 
-def _finding_block(schedule: Schedule, assumptions: Assumptions, number: int, f: Finding) -> Block:
+def _finding_block(schedule: Schedule, number: int, f: Finding) -> Block:
     pairs = [
         ("Value", f.value),
         ("Limit", f.limit),
         ("Remedy" if f.outcome is Outcome.FAILS else "Look", sentence(f.remedy)),
         ("Source", f.source),
         ("Concerns", ", ".join(thing_words(schedule.house, i) for i in f.also)),
-        ("Leans on", "; ".join(assumptions[name].means for name in f.assumptions)),
+        ("Leans on", ", ".join(f.assumptions)),
     ]
     return {
         "kind": "finding",

@@ -37,6 +37,7 @@ from secondfix.papers.blocks import (
     strong,
     table,
     tick_box,
+    together,
 )
 from secondfix.papers.drawing import SHAPE_WORDS, conductor_pictures, shape_of
 from secondfix.papers.leaned import leaned_blocks, names_of
@@ -58,6 +59,7 @@ _PUT_RIGHT = frozenset(
     }
 )
 _MOST_OF_A_TITLE = 40
+_MOST_TOGETHER, _MOST_POINTS = 14, 5  # of a conversion that stays on one page: conductors, points
 _FIRST = 3  # of group S4: the switch schedule and the sheet of circuits come before them
 _STAR = "A star: re-mark it. A bar at both ends: cap it. Numbers are those of the table."
 
@@ -255,8 +257,9 @@ def _conversion(
         yield heading("Conversion")
         yield para("None can be drawn before what is not yet told below is known.", style="strong")
     for n, way in enumerate(light.ways, 1):
-        yield heading(f"Conversion, {way.words}")
-        yield from _way(house, way, pictures, f"way{n}", wide=wide)
+        shown = [heading(f"Conversion, {way.words}"), *_way(house, way, pictures, f"way{n}", wide=wide)]
+        short = len(way.made.changes) <= _MOST_TOGETHER and len(way.made.chain.points) <= _MOST_POINTS
+        yield from [together(shown)] if short else shown
 
 
 def _way(house: House, way: Way, pictures: dict[str, str], name: str, *, wide: float) -> Iterator[Block]:

@@ -35,7 +35,7 @@ def conductor_pictures(
 
     ``say`` turns the labels into the house's own words.
     """
-    each = max(int((width - _POINT) // (_POINT + _LEAST_RUN)), 1)
+    each = max(int((width - _POINT - 2) // (_POINT + _LEAST_RUN)), 1)
     points = picture.points
     starts = range(0, max(len(points) - 1, 1), each)
     return [_one(picture, points[i : i + each + 1], palette=palette, width=width, say=say) for i in starts]
@@ -51,7 +51,7 @@ def _one(
 ) -> ConductorPicture:
     ids = [p.id for p in points]
     runs = [[c for c in picture.cores if (c.a, c.b) == pair] for pair in pairwise(ids)]
-    run = min((width - _POINT) / max(len(points) - 1, 1), 2 * _LEAST_RUN + _POINT)
+    run = min((width - _POINT - 2) / max(len(points) - 1, 1), 2 * _LEAST_RUN + _POINT)
     words = [_point_lines(p, after=after, say=say) for p in points for after in (False, True)]
     high = max(
         max((len(r) for r in runs), default=0) * _ROW + 14,
