@@ -102,3 +102,12 @@ def test_what_stands_cannot_steer_a_screen() -> None:
 def test_a_byte_order_mark_and_line_ends_of_another_system_are_no_fault() -> None:
     assert not isinstance(read_model(b"\xef\xbb\xbf" + GOOD.encode(), where="own.toml"), list)
     assert not isinstance(read_model(GOOD.replace("\n", "\r\n"), where="own.toml"), list)
+
+
+def test_a_list_whose_only_step_has_a_fault_is_not_called_empty_too() -> None:
+    kept = GOOD[: GOOD.index("[reset]")] if "[reset]" in GOOD else GOOD
+    one = kept[: kept.index("[join]")] + '[join]\nsteps = [{ act = "presses" }]\n'
+    (fault,) = faults_of(one)
+    assert fault.path == "join.steps.0.act"
+    (empty,) = faults_of(one.replace('{ act = "presses" }', ""))
+    assert (empty.path, empty.expected) == ("join.steps", "at least 1 of them")

@@ -27,7 +27,13 @@ def read_model(text: str | bytes, *, where: str) -> Model | list[ModelFault]:
     try:
         return Model.model_validate(raw)
     except ValidationError as error:
-        return [fault for e in error.errors() for fault in _faults(e, where)]
+        return [fault for e in _own(error.errors()) for fault in _faults(e, where)]
+
+
+def _own(errors: list[ErrorDetails]) -> list[ErrorDetails]:
+    """Without the lists that are short only because what stands in them has faults of its own."""
+    within = {e["loc"][:n] for e in errors for n in range(1, len(e["loc"]))}
+    return [e for e in errors if e["type"] != "too_short" or e["loc"] not in within]
 
 
 def _faults(e: ErrorDetails, where: str) -> list[ModelFault]:
