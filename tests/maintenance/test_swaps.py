@@ -74,6 +74,15 @@ def test_a_four_gang_switch_of_another_maker_in_the_same_box_keeps_everything(
     assert not any(t.again for t in plan.teach)  # node and entry numbers stay: trying is enough
 
 
+def test_what_joins_on_a_bench_joins_before_it_is_fitted(demo: House, models: dict[str, Model]) -> None:
+    plan = planned(demo, "D09", Unit("tavrindo-slate-two@1"), models=models)
+    kinds = [s.kind for s in plan.steps]
+    last = len(kinds) - 1 - kinds[::-1].index(StepKind.JOIN)
+    assert kinds.index(StepKind.REMOVE) < kinds.index(StepKind.JOIN)
+    assert last < kinds.index(StepKind.ISOLATE) < kinds.index(StepKind.FIT) < kinds.index(StepKind.ENERGISE)
+    assert not any("stage" in s.words for s in plan.steps)
+
+
 def test_a_switch_that_needs_a_neutral_is_refused_where_none_reaches(
     demo: House, models: dict[str, Model]
 ) -> None:

@@ -25,7 +25,8 @@ REFUSED = ("house.json", "D06", "plimmet-osier-three@1")
 REPEATER = ("house.json", "D31", "plimmet-tern@1")
 BUTTON = ("house.json", "D33", "plimmet-wick@1")
 NEC = ("nec-house.json", "D01", "skelverin-pintle-two@2")
-FITTED = [KEPT, LOSSES, REPEATER, BUTTON, NEC]
+BENCH = ("house.json", "D09", "tavrindo-slate-two@1")
+FITTED = [KEPT, LOSSES, REPEATER, BUTTON, BENCH, NEC]
 
 
 @cache
@@ -77,6 +78,13 @@ def test_cautions_come_before_any_step(case: tuple[str, str, str], setting: Sett
     text = words_of(paper(case, setting)[1])
     first = text.index(flat(next(s.words for s in plan.steps if s.kind in HEADS)))
     assert [c.id for c in before_boxes(house) if text.index(flat(c.words)) > first] == []
+
+
+def test_what_joins_on_a_bench_is_printed_before_the_box_is_isolated(setting: Setting) -> None:
+    plan, made = paper(BENCH, setting)
+    text = words_of(made)
+    isolate = next(s.words for s in plan.steps if s.kind is StepKind.ISOLATE)
+    assert text.index(flat(plan.sheets[0].procedure[0])) < text.index(flat(isolate))
 
 
 def test_a_kept_swap_says_so_first_and_asks_for_nothing_to_be_accepted(setting: Setting) -> None:

@@ -9,6 +9,7 @@ from secondfix.maintenance.replacing import Fit
 from secondfix.naming import Names
 
 _THROUGH = "It looks for its own parent; what carried the failed device is the first to try."
+_STAGE = " It is fitted in stage"  # a swap has no stages
 
 
 def sheets_of(
@@ -18,4 +19,11 @@ def sheets_of(
     own = {fit.device: after.devices[fit.device] for fit in fits}
     rows = schedule(after.model_copy(update={"devices": own}), after.models)
     sheets = worksheets(rows, walk(rows, {}, assumptions), names)
-    return tuple(replace(sheet, through=_THROUGH) if sheet.joins else sheet for sheet in sheets)
+    return tuple(
+        replace(
+            sheet,
+            through=_THROUGH if sheet.joins else sheet.through,
+            isolate=sheet.isolate.partition(_STAGE)[0],
+        )
+        for sheet in sheets
+    )

@@ -1,8 +1,8 @@
 """The steps of a swap in the order of a visit, and what is to be minded."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
-from secondfix.joining import Worksheet
+from secondfix.joining import Mark, Worksheet
 from secondfix.maintenance.losses import LossKind
 from secondfix.maintenance.plan import StepKind, SwapStep
 from secondfix.maintenance.removal import Removal
@@ -25,7 +25,10 @@ def steps_of(
     starts: tuple[str, ...],
     children: tuple[str, ...] | None,
 ) -> tuple[SwapStep, ...]:
-    """Ask, capture, remove, isolate, fit, energise, join, set, teach, hear again, test, write down."""
+    """Ask, capture, remove, isolate, fit, energise, join, set, teach, hear again, test, write down.
+
+    What joins on a bench joins before anything is isolated, or once the failed device is out.
+    """
     said: list[Said] = [(StepKind.ASK, ask.words) for ask in asks]
     said += _losses(one)
     said += [
@@ -33,11 +36,7 @@ def steps_of(
         for s in sheets
         if s.code
     ]
-    leaves = [(StepKind.REMOVE, words) for words in removal.words]
-    fitting = [*_fitting(site, one, sheets)]
-    said += [*fitting, *leaves] if removal.keeps_node else [*leaves, *fitting]
-
-    said += [*_joining(one.fits, sheets)]
+    said += _at_the_box(site, one, sheets, removal)
     said += [(StepKind.SET, f"{s.device}: {s.power_loss}") for s in sheets if s.power_loss]
     said += [(StepKind.TEACH, t.words) for t in teach]
     said += [(StepKind.TEACH, words) for words in starts]
@@ -58,8 +57,23 @@ def _losses(one: Tried) -> Iterator[Said]:
         yield StepKind.ASK, f"Not known yet, and to be settled before fitting: {look}."
 
 
-def _fitting(site: Site, one: Tried, sheets: tuple[Worksheet, ...]) -> Iterator[Said]:
+def _at_the_box(site: Site, one: Tried, sheets: tuple[Worksheet, ...], removal: Removal) -> list[Said]:
+    """Whatever joins on a bench has joined before it is fitted: nobody opens the box twice for it.
+
+    A failed node is replaced once the old device is out and can no longer answer.
+    """
+    bench = {s.device for s in sheets if Mark.BENCH in s.marks}
     isolate = dict.fromkeys(s.isolate for s in sheets if s.isolate)
+    out, in_ = [*_taking_out(site, isolate)], [*_putting_in(site, one, powered=bool(isolate))]
+    leaves = [(StepKind.REMOVE, words) for words in removal.words]
+    first = [*_joining(tuple(f for f in one.fits if f.device in bench), sheets)]
+    rest = [*_joining(tuple(f for f in one.fits if f.device not in bench), sheets)]
+    if not removal.keeps_node:
+        return [*leaves, *first, *out, *in_, *rest]
+    return [*out, *leaves, *first, *in_, *rest] if first else [*out, *in_, *leaves, *rest]
+
+
+def _taking_out(site: Site, isolate: Iterable[str]) -> Iterator[Said]:
     for words in isolate:
         yield StepKind.ISOLATE, f"{words} A licensed person does this; local code decides."
     where = site.device.box or site.device.place
@@ -67,10 +81,13 @@ def _fitting(site: Site, one: Tried, sheets: tuple[Worksheet, ...]) -> Iterator[
         StepKind.FIT,
         f"Take {site.failed} out of {where}. Mark every conductor with its gang before it is loosened.",
     )
+
+
+def _putting_in(site: Site, one: Tried, *, powered: bool) -> Iterator[Said]:
     for fit in one.fits:
         yield StepKind.FIT, _fit_words(site, fit)
     yield from ((StepKind.FIT, words) for words in _closing(site, one.fits))
-    if isolate:
+    if powered:
         yield (
             StepKind.ENERGISE,
             "Put all fronts on that joining does not need off, then energise the circuit again.",

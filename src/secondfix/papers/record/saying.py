@@ -3,12 +3,12 @@
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from secondfix.house import House
+from secondfix.house import House, is_nec
 from secondfix.journal import KINDS, Entry, Fitted, FunctionTested, Joined, Subject, subject_of
 from secondfix.papers.places import thing_words
 from secondfix.papers.record.record import Record
 from secondfix.papers.words import sentence
-from secondfix.terms import PURPOSES
+from secondfix.terms import PURPOSES, feet_inches
 
 _UNITS = {"mm": " mm", "mw": " mW", "ma": " mA", "us": " µs", "permille": " ‰", "v": " V", "a": " A"}
 _ANSWER_WORDS = {"changed": "changed", "on": "went on", "off": "went off"}
@@ -73,7 +73,7 @@ def _joined(record: Record, entry: Entry) -> str:
     return ", ".join(p for p in parts if p)
 
 
-def _corrected(_record: Record, entry: Entry) -> str:
+def _corrected(record: Record, entry: Entry) -> str:
     plain = entry.model_dump(mode="json")
     field, found = str(plain["path"]).rpartition(".")[2], plain["found"]
     stem, _, unit = field.rpartition("_")
@@ -81,7 +81,10 @@ def _corrected(_record: Record, entry: Entry) -> str:
     words = (stem if shown else field).replace("_", " ")
     whole = isinstance(found, dict) and set(found) == {"value", "known"}
     value, known = (found["value"], f" ({found['known'].replace('_', ' ')})") if whole else (found, "")
-    return f"survey corrected: {words} found {_value(value)}{shown}{known}"
+    inches = (
+        f" ({feet_inches(value)})" if unit == "mm" and isinstance(value, int) and is_nec(record.house) else ""
+    )
+    return f"survey corrected: {words} found {_value(value)}{shown}{inches}{known}"
 
 
 def _value(found: Any) -> str:

@@ -76,7 +76,8 @@ def record_sheet(record: Record, number: str) -> Sheet:
     ]
     blocks: list[Block] = [table(columns, rows)] if rows else [para("The journal holds no function test.")]
     blocks += [heading("Not yet tested"), *_untested(record)]
-    return Sheet(number, "Function test record", tally(record), blocks)
+    says = f"{tally(record)} What has no row here was not tested."
+    return Sheet(number, "Function test record", says, blocks)
 
 
 def tally(record: Record) -> str:
@@ -98,7 +99,7 @@ def tally(record: Record) -> str:
     odd += f" Two tests differ at {counted(differ, 'place')}, so none stands." if differ else ""
     return (
         f"Tested: {tested} of {counted(len(every), 'gang or output', 'gangs and outputs')}, {scenes} of "
-        f"{counted(len(record.house.scenes), 'scene')}.{odd} What has no row here was not tested."
+        f"{counted(len(record.house.scenes), 'scene')}.{odd}"
     )
 
 

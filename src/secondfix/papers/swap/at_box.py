@@ -33,11 +33,24 @@ HEADS = {
 
 def at_box_sheet(house: House, plan: SwapPlan, number: str) -> Sheet:
     """Every step up to joining with a box to tick; joining as on the device's own worksheet."""
-    blocks: list[Block] = [_cautions(house, plan), _steps(plan, nec=is_nec(house))]
-    for fit in plan.fits:
-        blocks += [b for s in plan.sheets if s.device == fit.device for b in _joining(s, fit)]
+    blocks: list[Block] = [_cautions(house, plan)]
+    sheets = {sheet.device: sheet for sheet in plan.sheets}
+    count, rows, last = 0, list[list[Cell]](), None
+    for step in plan.steps:
+        fit = next((f for f in plan.fits if step.words.startswith(f"{f.device}: ")), None)
+        if step.kind in HEADS:
+            if step.kind is not last:
+                rows.append([across(said(HEADS[step.kind], nec=is_nec(house)))])
+            count += 1
+            rows.append([str(count), step.words, tick_box()])
+            last = step.kind
+        elif step.kind is StepKind.JOIN and fit and fit.device in sheets:
+            blocks += [*_ticked(rows), *_joining(sheets.pop(fit.device), fit)]
+            rows, last = [], None
     says = "In this order. Tick each step when it is done."
-    return Sheet(number, f"At {plan.place}", says, blocks)
+    # What has no radio has no step of joining, and still something to be told.
+    rest = [b for f in plan.fits if f.device in sheets for b in _joining(sheets[f.device], f)]
+    return Sheet(number, f"At {plan.place}", says, [*blocks, *_ticked(rows), *rest])
 
 
 def _cautions(house: House, plan: SwapPlan) -> Block:
@@ -46,16 +59,10 @@ def _cautions(house: House, plan: SwapPlan) -> Block:
     return cautions(before_boxes(house)[0].words, list(items))
 
 
-def _steps(plan: SwapPlan, *, nec: bool) -> Block:
+def _ticked(rows: list[list[Cell]]) -> list[Block]:
     """One run of numbers through all that is done with tools, a head at each change of the work."""
-    done = [step for step in plan.steps if step.kind in HEADS]
-    rows: list[list[Cell]] = []
-    for n, step in enumerate(done, 1):
-        if n == 1 or done[n - 2].kind is not step.kind:
-            rows.append([across(said(HEADS[step.kind], nec=nec))])
-        rows.append([str(n), step.words, tick_box()])
     heads = [column("Step", mm=13, align="right"), column("Do", fr=1), column("Done", mm=14, align="center")]
-    return table(heads, rows, large=True)
+    return [table(heads, rows, large=True)] if rows else []
 
 
 def _joining(w: Worksheet, fit: Fit) -> Iterator[Block]:
