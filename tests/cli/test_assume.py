@@ -12,6 +12,7 @@ from secondfix.assumptions import DEFAULTS
 from secondfix.cli.opening import Assume
 from secondfix.cli.table import VERBS
 from tests.cli.conftest import Call
+from tests.papers.reading import flat, words_of
 
 DEMO = Path(__file__).parents[2] / "demo"
 HOUSE = DEMO / "house-mended.json"
@@ -167,3 +168,11 @@ def test_what_was_leaned_on_is_printed_with_who_set_it(call: Call) -> None:
         assert "; set by the command line" in text, verb
         plain = json.loads(call(verb, file, "--assume", choice, "--json").out)["assumptions"]
         assert next(a for a in plain if a["name"] == name)["set_by"] == "command line"
+
+
+def test_papers_show_what_the_command_line_set_and_that_it_did(call: Call, tmp_path: Path) -> None:
+    words = ("--assume", "radio_spread_db=7", "--assume", "plate_projection_mm=3")
+    assert call("pack", HOUSE, "--out", "papers", "--date", "2026-03-09", *words).code == 0
+    assert call("worksheet", HOUSE, "--pdf", "w.pdf", "--date", "2026-03-09", *words).code == 0
+    for name in ("papers/handover-pack.pdf", "papers/findings.pdf", "papers/worksheets.pdf", "w.pdf"):
+        assert flat("set by the command line") in words_of((tmp_path / name).read_bytes()), name
