@@ -25,6 +25,8 @@ VERBS: dict[str, tuple[str, str]] = {
     "models": ("models", "The models of the catalogue; or check a firm's own."),
     "assumptions": ("assumptions", "Every assumption with value, range and source."),
     "serve": ("serve", "The pages of the desk, in this machine's browser."),
+    "backup": ("backup", "Everything of the desk in one file, tried before it is called a backup."),
+    "restore": ("restore", "Lay a backup into a fresh desk."),
 }
 
 

@@ -38,8 +38,8 @@ class Whereabouts:
 def begin(where: Whereabouts, *, migrate: bool = True) -> None:
     """Make the folder and its secrets on the first start, start Django, and bring the tables up to date.
 
-    Raises OSError where the folder cannot be written, ValueError for a database address that is none,
-    RuntimeError where Django was started with other whereabouts in this process.
+    Raises OSError where the folder cannot be written or the database does not answer, ValueError for a
+    database address that is none, RuntimeError where Django was started with other whereabouts.
     """
     folder = where.folder.resolve()
     wanted = {
@@ -60,6 +60,14 @@ def begin(where: Whereabouts, *, migrate: bool = True) -> None:
     os.environ.update(wanted)
     django.setup()
     if migrate:
-        from django.core.management import call_command  # noqa: PLC0415 - as above
+        _bring_up_to_date()
 
+
+def _bring_up_to_date() -> None:
+    from django.core.management import call_command  # noqa: PLC0415 - after Django has begun
+    from django.db.utils import OperationalError  # noqa: PLC0415 - as above
+
+    try:
         call_command("migrate", verbosity=0, interactive=False)
+    except OperationalError as error:
+        raise OSError(f"the database does not answer: {str(error).splitlines()[0]}") from error
