@@ -203,8 +203,10 @@ def test_helps_stand_only_where_nothing_fits_and_name_models_of_the_catalogue() 
 
 
 def test_a_joint_for_a_neutral_that_goes_through_the_device() -> None:
-    """The words name every circuit that shares the neutral: all of them are isolated for it."""
-    words = "Isolate C3, C4; join the neutral at mount 1 of box B03 by itself and lead a tail to the device."
+    """The words name every circuit that shares the neutral: all of them are de-energized for it."""
+    words = (
+        "De-energize C3, C4; join the neutral at mount 1 of box B03 by itself and lead a tail to the device."
+    )
     before = choices(NEC, places={"B03"}, models=only("skelverin-pintle-two@2"))
     assert [one_help(c, words).fits for c in before] == [("skelverin-pintle-two@2",)] * 2
     after = changed(NEC, boxes__B03__mounts__1__neutral_through=seen(True))

@@ -1,10 +1,26 @@
 """Lengths: metric, or feet and inches for houses that follow NFPA 70."""
 
+from typing import Protocol
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from secondfix.terms import drawn_length, feet_inches, printed_mm, taped_gap, taped_height, walked_way
+from secondfix.terms import (
+    drawn_length,
+    feet_inches,
+    in_feet,
+    printed_mm,
+    taped_gap,
+    taped_height,
+    walked_way,
+)
+
+
+class Said(Protocol):
+    """What each of these functions is called as."""
+
+    def __call__(self, mm: int, *, nec: bool) -> str: ...
 
 
 @pytest.mark.parametrize(
@@ -46,6 +62,10 @@ def test_what_is_printed_is_within_half_a_part_of_an_inch(mm: int, parts: int) -
         (printed_mm, "1050 mm", "1050 mm (3'-5 3/8\")"),
     ],
 )
-def test_only_nec_houses_get_feet_and_inches(said, metric: str, nec: str) -> None:  # type: ignore[no-untyped-def] # five functions of one shape
+def test_only_nec_houses_get_feet_and_inches(said: Said, metric: str, nec: str) -> None:
     assert said(1050 if said is not taped_gap else 1051, nec=False) == metric
     assert said(1050, nec=True) == nec
+
+
+def test_only_lengths_have_feet_behind_them() -> None:
+    assert (in_feet(25, "mm"), in_feet(30, "m"), in_feet(12, "dB")) == ('1"', "98 ft", "")

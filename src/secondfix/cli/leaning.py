@@ -8,13 +8,13 @@ from secondfix.assumptions import Assumption, Assumptions
 from secondfix.cli.page import para
 from secondfix.findings import Finding
 from secondfix.house import House, is_nec
-from secondfix.terms import printed_mm
+from secondfix.terms import in_feet
 
 
 def span_of(a: Assumption, *, nec: bool = False) -> str:
-    """Value and range, the range only where there is one; lengths of NEC houses in inches too."""
-    if nec and a.unit == "mm":
-        value, low, high = (printed_mm(mm, nec=nec) for mm in (a.value, a.low, a.high))
+    """Value and range, the range only where there is one; lengths of NEC houses in feet and inches too."""
+    if nec and in_feet(a.value, a.unit):
+        value, low, high = (f"{v} {a.unit} ({in_feet(v, a.unit)})" for v in (a.value, a.low, a.high))
         return value if a.low == a.high else f"{value} ({low} to {high})"
     return f"{a.value} {a.unit}" if a.low == a.high else f"{a.value} {a.unit} ({a.low} to {a.high})"
 

@@ -4,7 +4,7 @@ from typing import TypeVar
 
 from secondfix.assumptions import Assumption
 from secondfix.house import Fact
-from secondfix.terms import KNOWN_LABELS, Known, feet_inches
+from secondfix.terms import KNOWN_LABELS, Known, in_feet
 
 T = TypeVar("T")
 
@@ -25,9 +25,10 @@ def known_value(fact: Fact[T] | None, words: str) -> str:
 
 
 def assumption_value(assumption: Assumption, *, nec: bool) -> str:
-    """Value and unit, for NEC houses with inches beside millimetres."""
-    inches = f" ({feet_inches(assumption.value)})" if nec and assumption.unit == "mm" else ""
-    return _with_unit(assumption.value, assumption.unit) + inches
+    """Value and unit, for NEC houses with feet and inches beside lengths."""
+    a = assumption
+    feet = in_feet(a.value, a.unit) if nec else ""
+    return _with_unit(a.value, a.unit) + (f" ({feet})" if feet else "")
 
 
 def assumption_range(assumption: Assumption, *, nec: bool) -> str:
@@ -35,7 +36,8 @@ def assumption_range(assumption: Assumption, *, nec: bool) -> str:
     a = assumption
     if a.low == a.high:
         return "taken as certain"
-    inches = f" ({feet_inches(a.low)} to {feet_inches(a.high)})" if nec and a.unit == "mm" else ""
+    low_feet, high_feet = (in_feet(v, a.unit) if nec else "" for v in (a.low, a.high))
+    inches = f" ({low_feet} to {high_feet})" if low_feet else ""
     low = f"{a.low}".replace("-", "−")
     return f"{low} to {_with_unit(a.high, a.unit)}{inches}"
 

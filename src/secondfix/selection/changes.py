@@ -10,7 +10,7 @@ from typing import Any
 from secondfix.house import ABSENT, EARTH, Box, Duty, Fact, Load, is_nec, settled
 from secondfix.selection.choice import Refusal, Spot, WantedGang
 from secondfix.selection.ground import CAPPED, SCENES_ONLY, Ground
-from secondfix.terms import PROTOCOLS, Known, printed_mm
+from secondfix.terms import PROTOCOLS, Known, printed_mm, said
 
 # Depths of boxes: UK 25, 35, 47 mm, German 61, 68 mm, NEC 3-1/2 in, which is 89 mm (all secondary).
 BOX_DEPTHS_MM = (25, 35, 47, 61, 68, 89)
@@ -111,7 +111,8 @@ def _neutral(ground: Ground, spot: Spot) -> Iterator[Change]:
         return box.model_copy(update={"mounts": {**box.mounts, **new}})
 
     wrong = {settled(box.mounts[m].neutral) for m in pulled} - {ABSENT}
-    first = "Restore the protective conductor. " if EARTH in wrong else ""
+    restore = said("Restore the protective conductor. ", nec=is_nec(ground.house))
+    first = restore if EARTH in wrong else ""
     where = " and ".join(f"of {line} to mount {m}" for m, line in pulled.items())
     yield Change(f"{first}Pull a neutral {where} of box {spot.place}.", _boxed(spot.place, change))
 
@@ -133,7 +134,8 @@ def _one_circuit(ground: Ground, spot: Spot) -> Iterator[Change]:
             return ground.changed(loads=loads)
 
         names = " and ".join(f"{ground.house.loads[k].name} ({k}) through {c}" for k, c in borrowed.items())
-        yield Change(f"Isolate both circuits and return {names}, which feeds it.", ground_of)
+        isolate = said("Isolate both circuits", nec=is_nec(ground.house))
+        yield Change(f"{isolate} and return {names}, which feeds it.", ground_of)
 
 
 def _deeper(ground: Ground, spot: Spot) -> Iterator[Change]:
@@ -180,9 +182,10 @@ def _joint(ground: Ground, spot: Spot) -> Iterator[Change]:
     sharing = {c for line in lines for c in (line, *_sharing(ground, line))}
     circuits = ", ".join(c for c in ground.house.circuits if c in sharing)
     where = "mounts" if len(through) > 1 else "mount"
+    isolate = said("Isolate", nec=is_nec(ground.house))
     yield Change(
-        f"Isolate {circuits}; join the neutral at {where} {', '.join(through)} of box {spot.place} by itself "
-        "and lead a tail to the device.",
+        f"{isolate} {circuits}; join the neutral at {where} {', '.join(through)} of box {spot.place} by "
+        "itself and lead a tail to the device.",
         _boxed(spot.place, change),
     )
 

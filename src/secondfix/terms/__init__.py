@@ -5,6 +5,7 @@ from secondfix.terms.known import KNOWN_LABELS, Known
 from secondfix.terms.lengths import (
     drawn_length,
     feet_inches,
+    in_feet,
     printed_mm,
     taped_gap,
     taped_height,
@@ -42,6 +43,7 @@ __all__ = [
     "WiringRules",
     "drawn_length",
     "feet_inches",
+    "in_feet",
     "printed_mm",
     "said",
     "said_around_names",

@@ -42,6 +42,13 @@ def walked_way(mm: float, *, nec: bool) -> str:
     return f"{mm / _MM_PER_FOOT:.0f} ft" if nec else f"{mm / 1000:.0f} m"
 
 
+def in_feet(value: int, unit: str) -> str:
+    """What stands in brackets behind a length of ``mm`` or ``m`` in NEC houses; empty for other units."""
+    if unit == "mm":
+        return feet_inches(value)
+    return walked_way(1000 * value, nec=True) if unit == "m" else ""
+
+
 def printed_mm(mm: int, *, nec: bool) -> str:
     """What data sheets print in millimetres: ``45 mm``; in NEC houses ``45 mm (1 3/4")``.
 

@@ -7,6 +7,7 @@ from secondfix.papers.drawing.keynotes import SHAPE_WORDS, draw_mark
 from secondfix.papers.drawing.structure import PX_PER_PAPER_MM, WALL_WORDS
 from secondfix.papers.drawing.symbols import SYMBOL_WORDS, draw_symbol
 from secondfix.papers.palette import FITTING, LABEL, LEADER, WALL
+from secondfix.terms import said
 
 LEGEND_WIDTH = 216.0
 _COLUMN, _PITCH, _HEAD = 246.0, 25.0, 40.0
@@ -45,7 +46,7 @@ def legend_height(rows: int, *, width: float) -> float:
     return _HEAD + _PITCH * -(-rows // columns) + 10
 
 
-def draw_legend(canvas: Canvas, rows: Sequence[str], at: Rect) -> float:
+def draw_legend(canvas: Canvas, rows: Sequence[str], at: Rect, *, nec: bool) -> float:
     """As many columns as the width holds; returns how far down it reaches."""
     columns = max(int((at.right - at.left) // _COLUMN), 1)
     each = -(-len(rows) // columns)
@@ -55,11 +56,12 @@ def draw_legend(canvas: Canvas, rows: Sequence[str], at: Rect) -> float:
     canvas.text((x + 8, y + 14), "N", size=LABEL)
     for n, key in enumerate(rows):
         column, row = divmod(n, each)
-        _draw_row(canvas, key, (at.left + _COLUMN * column, at.top + _HEAD + _PITCH * row))
+        at_row = (at.left + _COLUMN * column, at.top + _HEAD + _PITCH * row)
+        _draw_row(canvas, key, said(_WORDS[key], nec=nec), at_row)
     return at.top + _HEAD + _PITCH * each
 
 
-def _draw_row(canvas: Canvas, key: str, at: Xy) -> None:
+def _draw_row(canvas: Canvas, key: str, words: str, at: Xy) -> None:
     left, y = at
     p = canvas.palette
     if key in SYMBOL_WORDS:
@@ -80,7 +82,7 @@ def _draw_row(canvas: Canvas, key: str, at: Xy) -> None:
         canvas.text(
             (left + 12, y + 3), sample, size=LABEL, colour=shade, strong=key == _COUNT, anchor="middle"
         )
-    lines = wrapped(_WORDS[key], width=LEGEND_WIDTH - 40, size=LABEL)
+    lines = wrapped(words, width=LEGEND_WIDTH - 40, size=LABEL)
     for n, line in enumerate(lines):
         canvas.text((left + 34, y + 3 + 12 * n - (5 if len(lines) > 1 else 0)), line, size=LABEL)
 

@@ -97,7 +97,7 @@ def draw_plan(
     if lost:
         named = (f"{' '.join(s.lines)}{_noted(marks.get(s.id, []))}" for s in lost)
         remarks.append(f"Position not known: {'; '.join(named)}.")
-    reach = draw_legend(canvas, rows, legend)
+    reach = draw_legend(canvas, rows, legend, nec=is_nec(house))
     bottom = max(height if points else 40.0, reach + 8)
     if words:
         for line in wrapped(" ".join(remarks), width=width - 8, size=LABEL):
