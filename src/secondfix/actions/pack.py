@@ -30,6 +30,7 @@ from secondfix.papers import (
     revision_words,
     worksheets_pdf,
 )
+from secondfix.scenes import SceneTime
 
 _RING = "key-ring.pdf"
 
@@ -74,20 +75,13 @@ def pack(
     what else would fit and what was fitted on site. With ``site`` every paper is of the as-built house, and
     the title block says of which revision. The same arguments give the same bytes.
     """
-    record = recorded(house, site, models=models or {}) if site else None
-    if record:
-        house, setting = record.house, _as_built_setting(setting, record)
-    checked, walked = check(house, assumptions=assumptions), walk(house, assumptions=assumptions)
-    rows, settled = schedule(house, house.models), settled_assumptions(house, assumptions)
-    times = scenes(house, assumptions=assumptions).times
-    answers = (*checked.findings, *(record.answers if record else ()))
-    hanging = hanging_of(rows, settled, models or {})
+    asked = _asked(house, assumptions, setting, models or {}, site)
+    house, rows, setting = asked.rows.house, asked.rows, asked.setting
+    checked, walked, settled = asked.checked, walk(house, assumptions=assumptions), asked.settled
     keys = keys_of(rows, codes or {})
     papers = {
-        pack_file(house): pack_pdf(
-            rows, answers, settled, setting=setting, times=times, record=record, hanging=hanging
-        ),
-        "findings.pdf": findings_pdf(rows, answers, settled, setting=setting),
+        pack_file(house): asked.pack(),
+        "findings.pdf": findings_pdf(rows, asked.answers, settled, setting=setting),
         "worksheets.pdf": worksheets_pdf(rows, walked.walk, checked.findings, settled, setting=setting),
         **({_RING: key_ring_pdf(house, keys, setting=setting)} if keys else {}),
     }
@@ -101,7 +95,57 @@ def pack(
     if faults:
         return list(dict.fromkeys(faults))
     ring = made.pop(_RING, None)
-    return Packed({**made, **dict(_pictures(rows, answers))}, ring, checked, walked)
+    return Packed({**made, **dict(_pictures(rows, asked.answers))}, ring, checked, walked)
+
+
+def handover(
+    house: House, *, assumptions: Assumptions, setting: Setting, models: Mapping[str, Model], site: Site
+) -> bytes | list[TextFault]:
+    """The handover pack alone, of the as-built house: as ``pack`` makes it."""
+    return _asked(house, assumptions, setting, models, site).pack()
+
+
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """The answers that the handover pack prints, and how it is set."""
+
+    rows: Schedule
+    setting: Setting
+    settled: Assumptions
+    checked: Checked
+    answers: tuple[Finding, ...]
+    times: tuple[SceneTime, ...]
+    hanging: Hanging
+    record: Record | None
+
+    def pack(self) -> bytes | list[TextFault]:
+        return pack_pdf(
+            self.rows,
+            self.answers,
+            self.settled,
+            setting=self.setting,
+            times=self.times,
+            record=self.record,
+            hanging=self.hanging,
+        )
+
+
+def _asked(
+    house: House,
+    assumptions: Assumptions,
+    setting: Setting,
+    models: Mapping[str, Model],
+    site: Site | None,
+) -> _Asked:
+    """Everything asked once; of the as-built house where there is a journal."""
+    record = recorded(house, site, models=models) if site else None
+    if record:
+        house, setting = record.house, _as_built_setting(setting, record)
+    checked = check(house, assumptions=assumptions)
+    rows, settled = schedule(house, house.models), settled_assumptions(house, assumptions)
+    answers = (*checked.findings, *(record.answers if record else ()))
+    times = tuple(scenes(house, assumptions=assumptions).times)
+    return _Asked(rows, setting, settled, checked, answers, times, hanging_of(rows, settled, models), record)
 
 
 def recorded(house: House, site: Site, *, models: Mapping[str, Model]) -> Record:

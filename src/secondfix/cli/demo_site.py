@@ -2,10 +2,11 @@
 
 from pathlib import Path
 
+from secondfix.actions.pack import Site, handover
 from secondfix.actions.swap import swap
 from secondfix.cli.journals import opened_journal
 from secondfix.cli.opening import opened_firm, refuse
-from secondfix.cli.pack import made, opened_site
+from secondfix.cli.paper_options import unprintable
 from secondfix.cli.swap import printed
 from secondfix.files import Firm
 from secondfix.house import Fault, House
@@ -22,9 +23,10 @@ def site_papers(folder: Path, house: House, firm: Firm, setting: Setting) -> dic
     ``folder`` holds the journals and the firm that made the new switch. Exit 2 where they cannot be read.
     """
     models = opened_firm(folder / "firm").models
-    own = Firm(models, firm.assumptions)
-    site, _ = opened_site([str(folder / _FIRST), str(folder / _LATER)], "")
-    packed = made(house, own, setting, {}, site)
+    both, _ = opened_journal([str(folder / _FIRST), str(folder / _LATER)])
+    pack = handover(house, assumptions=firm.assumptions, setting=setting, models=models, site=Site(both))
+    if isinstance(pack, list):
+        unprintable(pack)
     before, _ = opened_journal([str(folder / _FIRST)])
     swapped = swap(
         house,
@@ -37,4 +39,4 @@ def site_papers(folder: Path, house: House, firm: Firm, setting: Setting) -> dic
     if isinstance(swapped, list):
         refuse([Fault(str(folder), f.path, f.stands, f.expected) for f in swapped])
     worksheet = printed(swapped.built.house, swapped.plan, setting)
-    return {AS_BUILT: packed.files["handover-pack.pdf"], SWAP: worksheet}
+    return {AS_BUILT: pack, SWAP: worksheet}
