@@ -5,7 +5,7 @@ from typing import Any
 import pytest
 
 from secondfix.catalogue import Model
-from secondfix.house import Duty, as_canonical_json, begin
+from secondfix.house import Duty, Fact, as_canonical_json, begin
 from secondfix.journal import (
     Adoption,
     AsBuilt,
@@ -16,7 +16,8 @@ from secondfix.journal import (
     journal_of,
     merge,
 )
-from secondfix.terms import Protocol
+from secondfix.journal.differences import differences
+from secondfix.terms import Known, Protocol, WiringRules
 from tests.example_house import document, house, models
 from tests.journal.writing import FIT_D31, HOUSE, changed, entry_id, found, write
 
@@ -59,6 +60,20 @@ def test_a_fact_found_differs_in_words_with_unit_and_how_it_is_known() -> None:
     fact = b.house.boxes["B1"].depth_mm
     assert fact is not None
     assert fact.value == 35
+
+
+def test_in_an_nec_house_lengths_differ_in_inches_too_and_volumes_in_cubic_inches() -> None:
+    house = HOUSE.model_copy(update={"wiring_rules": WiringRules.NEC})
+    depth = correction(1, "boxes.B1.depth_mm", found(35), "box:B1")
+    # 47 mm are 1.850 in, 35 mm 1.378 in.
+    assert says(as_built(house, journal_of((depth,)), models={})) == [
+        'Wall box B1, depth: the revision says 47 mm (1 7/8") (seen open); found 35 mm (1 3/8") (measured).'
+    ]
+    box = house.boxes["B1"].model_copy(update={"volume_mm3": Fact(value=294_967, known=Known.MEASURED)})
+    measured = house.model_copy(update={"boxes": {**house.boxes, "B1": box}})
+    assert [d.found for d in differences(house, measured, {})] == ["18.0 in³ (measured)"]
+    plain = measured.model_copy(update={"wiring_rules": WiringRules.IEC})
+    assert [d.found for d in differences(HOUSE, plain, {})] == ["294967 mm³ (measured)"]
 
 
 def test_a_fact_that_turns_out_unknown_goes() -> None:
