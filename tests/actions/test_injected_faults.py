@@ -9,6 +9,7 @@ import pytest
 
 from secondfix.actions.check import RULES
 from tests.actions import faults_electrical, faults_other
+from tests.actions.faults_more import MORE
 from tests.actions.worlds import (
     FILES,
     Answers,
@@ -68,6 +69,12 @@ def test_the_house_is_sound_to_begin_with(world: str) -> None:
 @pytest.mark.parametrize(("rule", "world"), CASES)
 def test_an_injected_fault_is_found_at_its_place_and_nowhere_else(rule: str, world: str) -> None:
     changes, expected = CASES[rule, world]
+    assert troubles_of(world, changes) == expected
+
+
+@pytest.mark.parametrize("name", MORE)
+def test_a_further_fault_is_found_at_its_place_and_nowhere_else(name: str) -> None:
+    world, changes, expected = MORE[name]
     assert troubles_of(world, changes) == expected
 
 

@@ -9,7 +9,8 @@ from secondfix.house import EARTH, neutral_look, settled
 RULE = Rule(
     "earth_as_neutral",
     "Is no protective conductor used as neutral?",
-    "NEC 404.22 (secondary): no current on the equipment grounding conductor; common practice elsewhere",
+    "NEC 404.22 (secondary): no current on the equipment grounding conductor; elsewhere "
+    "common practice, no source",
 )
 
 

@@ -9,7 +9,7 @@ from secondfix.house import settled
 RULE = Rule(
     "shared_neutral",
     "Do the breakers of circuits that share a neutral open together?",
-    "NEC 210.4(B) (from memory); common practice elsewhere",
+    "NEC 210.4(B) (from memory); elsewhere common practice, no source",
 )
 _LIMIT = "breakers that open together"
 

@@ -1,12 +1,23 @@
 """Answers: what a check found, where, against which limit, and which looks would settle the rest."""
 
 from secondfix.findings.as_json import finding_as_json, survey_as_json
-from secondfix.findings.finding import Finding, Look, Outcome, Rule, Severity, cannot_tell, fails, passes
+from secondfix.findings.finding import (
+    Finding,
+    Look,
+    Mark,
+    Outcome,
+    Rule,
+    Severity,
+    cannot_tell,
+    fails,
+    passes,
+)
 from secondfix.findings.survey import SurveyLine, exit_code, in_order, survey_list, tally
 
 __all__ = [
     "Finding",
     "Look",
+    "Mark",
     "Outcome",
     "Rule",
     "Severity",

@@ -1,5 +1,6 @@
 """One answer of one rule at one place."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
@@ -21,6 +22,18 @@ class Severity(StrEnum):
     ADVICE = "advice"
 
 
+class Mark(StrEnum):
+    """How far the source of a rule was followed; the words stand in the source itself (docs/methods.md)."""
+
+    READ = "read"
+    SECONDARY = "secondary"
+    COMPUTED = "computed"
+    CIRCUIT_THEORY = "circuit theory"
+    DATA_SHEET = "data sheet"
+    FROM_MEMORY = "from memory"
+    COMMON_PRACTICE = "common practice, no source"
+
+
 @dataclass(frozen=True, slots=True)
 class Rule:
     """A question that a check asks everywhere it applies.
@@ -36,6 +49,11 @@ class Rule:
     source: str
     assumptions: tuple[str, ...] = ()
     may_lean_on: tuple[str, ...] = ()
+
+    @property
+    def marks(self) -> tuple[Mark, ...]:
+        """The marks that its source carries, the firmest first."""
+        return tuple(mark for mark in Mark if re.search(rf"\b{mark}s?\b", self.source))
 
     @property
     def leans_on(self) -> tuple[str, ...]:

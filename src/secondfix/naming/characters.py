@@ -10,7 +10,7 @@ from secondfix.naming.named import Called
 RULE = Rule(
     "names.characters",
     "Does every name show what it holds?",
-    "Unicode Standard, general categories Cc, Cf, Zl, Zp; that a name may not hold them is "
+    "Unicode Standard, general categories Cc, Cf, Zl, Zp (from memory); that a name may not hold them is "
     "common practice, no source",
 )
 

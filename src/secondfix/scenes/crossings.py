@@ -11,7 +11,8 @@ _CP = "common practice, no source"
 REFUSED = Rule(
     "scenes.refused",
     "Does the purpose of every load let the scene switch it so?",
-    "policy of purposes, with the source beside each purpose",
+    "policy of purposes: EN 60335-2-53, Electrical Safety First 2014 (secondary), IEC 60335-1 (from memory), "
+    "else common practice, no source",
 )
 CONFLICT = Rule("scenes.conflict", "Do the rules and direct commands of a scene agree on every load?", _CP)
 DECIDED = Rule("scenes.decided", "Is it known for every load what the scene does to it?", _CP)

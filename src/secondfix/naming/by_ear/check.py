@@ -24,8 +24,8 @@ from secondfix.naming.named import Called
 RULE = Rule(
     "names.by_ear",
     "Can every name that is said aloud be told from the others by ear?",
-    "Miller & Nicely 1955 and English Consistent Confusion Corpus 1.2 for what is confused; "
-    "the limits are a trial rule, fit on a list, not validated",
+    "Miller & Nicely 1955 (secondary) and English Consistent Confusion Corpus 1.2 (computed) for what is "
+    "confused; the limits are a trial rule, fit on a list, not validated",
     (ALIKE_PCT, NEAR_PCT, FINAL_PCT),
 )
 RULES: tuple[Rule, ...] = (RULE,)
