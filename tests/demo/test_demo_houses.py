@@ -50,7 +50,7 @@ TROUBLES: list[tuple[str, str, str, Outcome, Severity]] = [
     ("a dimmer that joins with its front off, live", "front_on", "B09", F, Severity.ADVICE),
 ]
 # What follows from the unexplained gang: its load counts nowhere, and it has no name to bear.
-FOLLOWS = {("module_total", "D07"), ("names.explained", "B07.3")}
+FOLLOWS = {("module_total", "D07"), ("circuit_load", "C1"), ("names.explained", "B07.3")}
 
 
 @pytest.mark.parametrize(

@@ -144,13 +144,12 @@ def _sum(circuit_id: str, total: CircuitSum | None, answers: Sequence[Finding]) 
         return lines(marked("cannot_tell", "Cannot tell"), soft("the mains voltage is not known"))
     told = next((f for f in answers if f.rule == _RULE and f.place == circuit_id), None)
     figures = (strong(total.value), f"limit: {total.limit}")
-    if told is None:
-        why = (
-            "what else hangs on it is not stated"
-            if total.high_ma is None
-            else "nothing of this house hangs on it"
+    if told is None and total.high_ma is None:
+        return lines(
+            *figures, marked("cannot_tell", "Cannot tell"), soft("what else hangs on it is not stated")
         )
-        return lines(*figures, marked("cannot_tell", "Cannot tell"), soft(why))
+    if told is None:
+        return lines(*figures, soft("not asked: no load of this house"))
     shape = told.severity.value if told.outcome.value == "fails" and told.severity else told.outcome.value
     word = SHAPE_WORDS[shape]
     return lines(*figures, soft(word) if shape == "passes" else marked(shape, word))
