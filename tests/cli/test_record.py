@@ -176,3 +176,12 @@ def test_a_table_too_wide_for_a_phone_tells_each_row_in_words(monkeypatch: pytes
     assert "what it is:" not in narrow.split("B08.1")[1]
     monkeypatch.setattr("secondfix.cli.page.width", lambda: 100)
     assert table(head, rows).splitlines()[0].split() == ["place", "what", "it", "is", "why"]
+
+
+def test_names_and_purposes_in_the_controller_are_one_paragraph_a_device(call: Call) -> None:
+    for words in (("named", "name=Hall light"), ("purpose_set", "purpose=lighting"), ("named", "name=Porch")):
+        number = 2 if words[1] == "name=Porch" else 1
+        assert call("record", "h.json", "j.jsonl", words[0], f"entry:D01.{number}", words[1]).code == 0
+    out = call("as-built", "h.json", "j.jsonl").out
+    assert "  In the controller: D01.1 'Hall light', lighting; D01.2 'Porch'.\n" in out
+    assert "is called" not in out

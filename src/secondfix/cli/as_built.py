@@ -9,6 +9,8 @@ from secondfix.cli.opening import AsJson, FirmFolder, HouseFile, leave, opened, 
 from secondfix.cli.page import counted, para
 from secondfix.findings import Outcome, exit_code
 from secondfix.house import House
+from secondfix.journal import Named, PurposeSet
+from secondfix.terms import PURPOSES
 
 app = verb_app()
 
@@ -42,9 +44,34 @@ def as_text(house: House, found: Found) -> str:
     )
     others = [f for f in found.findings if f.rule not in {"as_built_differs", "test_missing"}]
     lines = [para(d.says, indent=2, hang=2) for d in built.differences]
-    lines += [para(r.says, indent=2, hang=2) for r in built.remarks]
+    entries = _entries_text(found)
+    lines += [para(r.says, indent=2, hang=2) for r in built.remarks if r.entry not in entries[1]]
+    lines += entries[0]
     parts = [para(head), *(["\n".join(lines)] if lines else [])]
     return "\n\n".join([*parts, *findings_text(others), *missing_text(found)])
+
+
+def _entries_text(found: Found) -> tuple[list[str], set[str]]:
+    """Names and purposes of entries in the controller, a paragraph for each device; the ids told in it."""
+    of_device: dict[str, dict[str, list[str]]] = {}
+    told: set[str] = set()
+    for remark in found.built.remarks:
+        entry = found.built.folded.counted.get(remark.entry)
+        if isinstance(entry, Named | PurposeSet) and entry.subject.startswith("entry:"):
+            words = f"'{entry.name}'" if isinstance(entry, Named) else PURPOSES[entry.purpose].label
+            said = of_device.setdefault(remark.place.partition(".")[0], {}).setdefault(remark.place, [])
+            said.insert(0, words) if isinstance(entry, Named) else said.append(words)
+            told.add(remark.entry)
+    return [
+        para(
+            "In the controller: "
+            + "; ".join(f"{place} {', '.join(words)}" for place, words in places.items())
+            + ".",
+            indent=2,
+            hang=2,
+        )
+        for places in of_device.values()
+    ], told
 
 
 def missing_text(found: Found) -> list[str]:

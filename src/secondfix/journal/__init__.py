@@ -9,7 +9,7 @@ from secondfix.journal.asbuilt import AsBuilt, as_built
 from secondfix.journal.check_presses import CAUTION
 from secondfix.journal.checking import check
 from secondfix.journal.crossing import Crossing
-from secondfix.journal.deeds import Fitted, Joined, Named
+from secondfix.journal.deeds import Fitted, Joined, Named, PurposeSet
 from secondfix.journal.differences import Difference
 from secondfix.journal.entry import Entry, Unknown
 from secondfix.journal.facts import FunctionTested, Measured
@@ -48,6 +48,7 @@ __all__ = [
     "Measured",
     "Named",
     "Press",
+    "PurposeSet",
     "Remark",
     "SceneTest",
     "SnagRaised",
