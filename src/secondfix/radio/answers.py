@@ -79,7 +79,8 @@ class DeviceReach:
     ``chances`` of the weakest link on its best route, None where nothing can be computed. ``route``
     names the repeaters from the device towards the controller, ``hops`` counts links (0: no route).
     ``hangs_on`` names repeaters any one of which is missed if it goes. ``needs`` is what the survey
-    lacks for an answer. Unknown facts count at their worst in ``chances.assumed``.
+    lacks for an answer; ``assumptions`` are those that entered it. Unknown facts count at their worst in
+    ``chances.assumed``.
     """
 
     id: str
@@ -91,6 +92,7 @@ class DeviceReach:
     hops: int = 0
     hangs_on: tuple[str, ...] = ()
     needs: tuple[Look, ...] = ()
+    assumptions: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 
@@ -11,6 +12,7 @@ from secondfix.house import Schedule
 from secondfix.radio.answers import DeviceReach, Scale, Word
 from secondfix.radio.crossing import Floats, Ints
 from secondfix.radio.g9959 import MOST_REPEATERS
+from secondfix.radio.leaning import Leaning
 from secondfix.radio.links import Links, links_of
 from secondfix.radio.losses import band_mhz, path_losses_db
 from secondfix.radio.mesh import ROOT, Hops, hanging, hops_of, route, widest
@@ -43,6 +45,7 @@ class Mesh:
     hops: tuple[Hops, ...]
     rounds: tuple[list[Floats], ...]
     missed: Mapping[int, frozenset[int]]
+    leaning: Leaning
 
     def way(self, reading: int, number: int) -> list[int]:
         """Stations of the route to show, from the device to the controller; empty if there is none."""
@@ -58,6 +61,7 @@ class Air:
     paths: Paths
     scale: Scale
     lost_db: dict[tuple[float, ...], Floats]
+    passed: int
 
     def losses(self, protocol: Protocol) -> Floats:
         """The losses of all paths at the frequencies of a protocol."""
@@ -82,7 +86,9 @@ def mesh_of(air: Air, network_id: str, members: Sequence[str]) -> Mesh:
     )
     rounds = tuple(widest(h, most_hops=most) for h in hops)
     missed = hanging(hops[1], enough_db=air.scale.good_db, most_hops=most)
-    return Mesh(network_id, links, air.paths, air.scale, hops, rounds, missed)
+    return Mesh(
+        network_id, links, air.paths, air.scale, hops, rounds, missed, Leaning(links, air.paths, air.passed)
+    )
 
 
 def devices_of(rows: Schedule, mesh: Mesh) -> Iterator[DeviceReach]:
@@ -127,7 +133,17 @@ def _device(mesh: Mesh, number: int, finder: "_Finder", hidden: tuple[Look, ...]
         max(len(way) - 1, 0),
         tuple(names[n].id for n in sorted(mesh.missed.get(number, ()))),
         needs,
+        _leans_on(mesh, number, way, finder, word),
     )
+
+
+def _leans_on(mesh: Mesh, number: int, shown: list[int], finder: "_Finder", word: Word) -> tuple[str, ...]:
+    """A likely device leans on the routes that carry it; any other, on there being none better."""
+    if word is not Word.LIKELY:
+        return mesh.leaning.of_network(word)
+    worst = mesh.way(2, number)
+    ways = [shown] if worst == shown else [shown, worst]
+    return mesh.leaning.of_routes(word, ((w, [finder.link(a, b) for a, b in pairwise(w)]) for w in ways))
 
 
 class _Finder:

@@ -4,8 +4,9 @@ from collections.abc import Iterator
 
 from secondfix.assumptions import Assumptions
 from secondfix.findings import Finding, Look, Severity, cannot_tell, fails, passes
-from secondfix.house import House, Schedule, is_nec, network_look
+from secondfix.house import House, Schedule, network_look
 from secondfix.radio.answers import DeviceReach, Reach, Word, scale_of
+from secondfix.radio.leaning import passed_by
 from secondfix.radio.links import Links
 from secondfix.radio.losses import band_mhz
 from secondfix.radio.material import Validity, validity
@@ -14,7 +15,7 @@ from secondfix.radio.paths import Paths, find_paths
 from secondfix.radio.rules import ONE_REPEATER, REACH, THREAD_ROUTERS
 from secondfix.radio.sites import position_needs
 from secondfix.radio.stations import link_look
-from secondfix.terms import LayerMaterial, Protocol, in_feet
+from secondfix.terms import LayerMaterial, Protocol
 
 MOST_THREAD_ROUTERS = 32  # from memory
 
@@ -30,7 +31,7 @@ def reach(rows: Schedule, assumptions: Assumptions, *, paths: Paths | None = Non
     """
     house = rows.house
     paths = paths or find_paths(house, assumptions)
-    air = Air(rows, assumptions, paths, scale_of(assumptions), {})
+    air = Air(rows, assumptions, paths, scale_of(assumptions), {}, passed_by(paths))
     answers: dict[str, DeviceReach] = {}
     meshes: dict[str, Mesh] = {}
     for network_id, members in _members(house).items():
@@ -77,10 +78,12 @@ def _controller_needs(rows: Schedule, network_id: str) -> tuple[Look, ...]:
 
 def _finding(rows: Schedule, device: DeviceReach, spread_db: float) -> Finding:
     name = _named(rows, device.id)
-    told = f"{device.word.value}, spread {spread_db:g} dB"
+    told, leans = f"{device.word.value}, spread {spread_db:g} dB", device.assumptions
     if device.word is Word.LIKELY:
         links = "1 link" if device.hops == 1 else f"{device.hops} links"
-        return passes(REACH, device.place, value=f"{told}, {links}", limit="likely", also=[device.id])
+        return passes(
+            REACH, device.place, value=f"{told}, {links}", limit="likely", also=[device.id], assumptions=leans
+        )
     if device.word is Word.UNLIKELY:
         return fails(
             REACH,
@@ -92,6 +95,7 @@ def _finding(rows: Schedule, device: DeviceReach, spread_db: float) -> Finding:
             remedy="a mains-powered device that repeats between the two, or the controller nearer; "
             "then measure the link with the plate or cover fitted",
             also=[device.id],
+            assumptions=leans,
         )
     if device.word is Word.NOT_KNOWN:
         return cannot_tell(
@@ -103,6 +107,7 @@ def _finding(rows: Schedule, device: DeviceReach, spread_db: float) -> Finding:
             value=device.word.value,
             limit="likely",
             also=[device.id],
+            assumptions=leans,
         )
     return cannot_tell(
         REACH,
@@ -113,6 +118,7 @@ def _finding(rows: Schedule, device: DeviceReach, spread_db: float) -> Finding:
         value=told,
         limit="likely",
         also=[device.id],
+        assumptions=leans,
     )
 
 
@@ -143,6 +149,7 @@ def _one_repeater(rows: Schedule, mesh: Mesh) -> Iterator[Finding]:
             limit="a second likely route for each",
             remedy="one more mains-powered device that repeats, near them",
             also=[repeater.id, *sorted(devices)],
+            assumptions=mesh.leaning.of_network(Word.LIKELY),
         )
 
 
@@ -179,6 +186,5 @@ def _notes(rows: Schedule, paths: Paths, assumptions: Assumptions) -> Iterator[s
         names = ", ".join(sorted(m.value.replace("_", " ") for m in beyond))
         yield f"The loss of {names} is extrapolated: ITU-R P.2040 does not state it at this frequency."
     limit = assumptions.value("radio_longest_link_m")
-    feet = f" ({in_feet(limit, 'm')})" if is_nec(house) else ""
-    yield f"Links longer than {limit} m{feet} are not planned on."
+    yield f"Links longer than {limit} m are not planned on."
     yield "Nothing is measured: studs, pipes, reinforcement and furniture are in the spread alone."

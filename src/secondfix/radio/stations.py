@@ -13,6 +13,14 @@ from secondfix.terms import Finish, PlateMaterial, ShellMaterial
 REPEATS = "repeats"  # field of the look that asks whether a device repeats
 
 Three = tuple[float, float, float]  # most favourable, assumed, least favourable
+Around = tuple[Three, tuple[Look, ...], tuple[str, ...]]  # loss in dB, what would settle it, what it leans on
+
+_LUMINAIRE, _PLASTIC, _METAL = "radio_luminaire_db", "radio_plastic_box_db", "radio_metal_box_db"
+_SHELLS: dict[ShellMaterial | None, tuple[str, ...]] = {
+    ShellMaterial.PLASTIC: (_PLASTIC,),
+    ShellMaterial.METAL: (_METAL,),
+    None: (_PLASTIC, _METAL),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,7 +28,7 @@ class Station:
     """One end: a device, or a network's controller (``id`` is then the network's id).
 
     Powers in dBm and ``loss_db`` of what surrounds it, each in three readings; ``looks`` would settle
-    what is unknown of it. ``repeats`` of a controller is yes.
+    what is unknown of it; ``assumptions`` stand for what is not stated. ``repeats`` of a controller is yes.
     """
 
     id: str
@@ -31,6 +39,7 @@ class Station:
     repeats: Stated
     plugged: bool
     looks: tuple[Look, ...] = ()
+    assumptions: tuple[str, ...] = ()
 
     def may_repeat(self, reading: int) -> bool:
         """Whether it repeats in a reading: not stated counts as yes in the most favourable one only."""
@@ -41,7 +50,7 @@ def controller(rows: Schedule, network_id: str, place: str, assumptions: Assumpt
     """The controller of a network as a station."""
     network = rows.house.networks[network_id]
     power, sensitivity = network.transmit_power_dbm, network.sensitivity_dbm
-    loss, looks = _surroundings(rows, place, assumptions)
+    loss, looks, leans = _surroundings(rows, place, assumptions)
     unknown = [
         Look(place, f"networks.{network_id}.{field}", f"the {words} of the controller of {network.name}")
         for field, words, value in (
@@ -59,6 +68,7 @@ def controller(rows: Schedule, network_id: str, place: str, assumptions: Assumpt
         Stated.YES,
         plugged=False,
         looks=(*looks, *unknown),
+        assumptions=(*leans, *_not_stated(power, sensitivity)),
     )
 
 
@@ -66,24 +76,27 @@ def station(rows: Schedule, device_id: str, assumptions: Assumptions) -> Station
     """A device as a station."""
     place = rows.place_of_device(device_id)
     model = rows.model_of(device_id)
-    loss, looks = _surroundings(rows, place, assumptions)
+    loss, looks, leans = _surroundings(rows, place, assumptions)
     if model and place in rows.house.places and model.form in {Form.CEILING_MODULE, Form.BOARD_MODULE}:
-        loss, looks = _built_in(model.form, place, assumptions)
+        loss, looks, leans = _built_in(model.form, place, assumptions)
     repeats = _repeats(rows, device_id)
     unknown = [] if model else [model_look(device_id)]
     if repeats is Stated.NOT_STATED:
         name = model.title if model else device_id
         unknown.append(Look(place, REPEATS, f"whether {name} repeats for others"))
     spot = rows.house.places.get(place)
+    power = model.transmit_power_dbm if model else None
+    sensitivity = model.sensitivity_dbm if model else None
     return Station(
         device_id,
         place,
-        _power(model.transmit_power_dbm if model else None, assumptions),
-        _sensitivity(model.sensitivity_dbm if model else None, assumptions),
+        _power(power, assumptions),
+        _sensitivity(sensitivity, assumptions),
         loss,
         repeats,
         plugged=model.form is Form.PLUG_IN if model else spot is not None and spot.kind == "socket",
         looks=(*looks, *unknown),
+        assumptions=(*leans, *_not_stated(power, sensitivity)),
     )
 
 
@@ -117,30 +130,36 @@ def _sensitivity(stated_dbm: int | None, assumptions: Assumptions) -> Three:
     return float(low), float(value), float(high)
 
 
-def _surroundings(rows: Schedule, place: str, assumptions: Assumptions) -> tuple[Three, tuple[Look, ...]]:
+def _not_stated(power_dbm: int | None, sensitivity_dbm: int | None) -> Iterator[str]:
+    if power_dbm is None:
+        yield "radio_transmit_power_dbm"
+    if sensitivity_dbm is None:
+        yield "radio_sensitivity_dbm"
+
+
+def _surroundings(rows: Schedule, place: str, assumptions: Assumptions) -> Around:
     box = rows.house.boxes.get(place)
     if box is None:
-        return _spot_loss(rows.house.places[place], assumptions), ()
+        return _spot_loss(rows.house.places[place], assumptions)
     looks = tuple(_box_looks(place, box))
-    return _box_loss(box, assumptions, closed=_may_be_closed(box)), looks
+    return _box_loss(box, assumptions, closed=_may_be_closed(box)), looks, _SHELLS[settled(box.shell)]
 
 
-def _built_in(form: Form, place: str, assumptions: Assumptions) -> tuple[Three, tuple[Look, ...]]:
+def _built_in(form: Form, place: str, assumptions: Assumptions) -> Around:
     """A module above a ceiling is as one at a luminaire; a distribution board may be plastic or metal."""
     if form is Form.CEILING_MODULE:
-        low, value, high = assumptions.span("radio_luminaire_db")
-        return (float(low), float(value), float(high)), ()
-    plastic, metal = assumptions.span("radio_plastic_box_db"), assumptions.span("radio_metal_box_db")
-    return (float(min(plastic[0], metal[0])), float(metal[1]), float(max(plastic[2], metal[2]))), (
-        link_look(place),
-    )
+        low, value, high = assumptions.span(_LUMINAIRE)
+        return (float(low), float(value), float(high)), (), (_LUMINAIRE,)
+    plastic, metal = assumptions.span(_PLASTIC), assumptions.span(_METAL)
+    loss = float(min(plastic[0], metal[0])), float(metal[1]), float(max(plastic[2], metal[2]))
+    return loss, (link_look(place),), _SHELLS[None]
 
 
-def _spot_loss(spot: Place, assumptions: Assumptions) -> Three:
+def _spot_loss(spot: Place, assumptions: Assumptions) -> Around:
     if spot.kind != "light_point":
-        return 0.0, 0.0, 0.0
-    low, value, high = assumptions.span("radio_luminaire_db")
-    return float(low), float(value), float(high)
+        return (0.0, 0.0, 0.0), (), ()
+    low, value, high = assumptions.span(_LUMINAIRE)
+    return (float(low), float(value), float(high)), (), (_LUMINAIRE,)
 
 
 def _may_be_closed(box: Box) -> bool:
@@ -150,7 +169,7 @@ def _may_be_closed(box: Box) -> bool:
 
 
 def _box_loss(box: Box, assumptions: Assumptions, *, closed: bool) -> Three:
-    plastic, metal = assumptions.span("radio_plastic_box_db"), assumptions.span("radio_metal_box_db")
+    plastic, metal = assumptions.span(_PLASTIC), assumptions.span(_METAL)
     shell = settled(box.shell)
     low, value, high = {
         ShellMaterial.PLASTIC: plastic,

@@ -10,6 +10,8 @@ from secondfix.house import Layer as HouseLayer
 from secondfix.radio.slab import Layer
 from secondfix.terms import LayerMaterial
 
+_WALL_MOST, _LEAF_MOST = "radio_wall_most_db", "radio_leaf_most_db"
+_THICK, _FLOOR_THICK = "radio_wall_thickness_mm", "radio_floor_thickness_mm"
 NOT_DRAWN_DB = 200.0  # more than any link can pay: what is not drawn may be anything
 STUD_WALL = (
     Layer(LayerMaterial.PLASTERBOARD, 12.5),
@@ -38,12 +40,14 @@ class Surface:
     """One surface: its lightest, assumed and heaviest reading, and the look that would settle it.
 
     ``look`` is None where the survey says what it is made of; else the assumed reading is the heaviest.
+    ``assumptions`` are those that its readings lean on.
     """
 
     id: str
     words: str
     readings: tuple[Reading, Reading, Reading]
     look: Look | None = None
+    assumptions: tuple[str, ...] = ()
 
 
 def layers_in_words(layers: tuple[Layer, ...]) -> str:
@@ -58,17 +62,19 @@ def wall_surface(wall_id: str, wall: Wall, assumptions: Assumptions) -> Surface:
     where that is not known either): engineering judgement. Metal, plywood or foil inside an unknown
     wall may be heavier still.
     """
-    most = assumptions.span("radio_wall_most_db")
+    most = assumptions.span(_WALL_MOST)
     layers = _known_layers(wall.layers)
     if layers:
-        return Surface(f"{wall_id}", f"wall {wall_id}: {layers_in_words(layers)}", _alike(layers, most))
-    thick = wall.thickness_mm or assumptions.span("radio_wall_thickness_mm")[2]
+        words = f"wall {wall_id}: {layers_in_words(layers)}"
+        return Surface(wall_id, words, _alike(layers, most), assumptions=(_WALL_MOST,))
+    thick = wall.thickness_mm or assumptions.span(_THICK)[2]
     solid = (Layer(LayerMaterial.CONCRETE, float(thick)),)
     return Surface(
         wall_id,
         f"wall {wall_id}: material not known",
         _between(STUD_WALL, solid, most),
         Look(wall_id, "layers", f"what wall {wall_id} is made of, and how thick"),
+        (_WALL_MOST,) if wall.thickness_mm else (_WALL_MOST, _THICK),
     )
 
 
@@ -77,34 +83,37 @@ def opening_surface(opening_id: str, opening: Opening, assumptions: Assumptions,
 
     An unknown leaf may take as much as the assumption's high end, which also caps a known one.
     """
-    most = assumptions.span("radio_leaf_most_db")
+    most = assumptions.span(_LEAF_MOST)
     layers = _known_layers(opening.leaf)
     kind = "door" if door else "window"
     if layers:
         light, middle, heavy = _alike(layers, most)
         words = f"{kind} {opening_id}: {layers_in_words(layers)}"
-        return Surface(opening_id, words, (Reading((), 0.0) if door else light, middle, heavy))
+        readings = (Reading((), 0.0) if door else light, middle, heavy)
+        return Surface(opening_id, words, readings, assumptions=(_LEAF_MOST,))
     anything = Reading((), most[2], float(most[2]))
     return Surface(
         opening_id,
         f"{kind} {opening_id}: leaf not known",
         (Reading((), 0.0) if door else Reading(PANE, most[0]), anything, anything),
         Look(opening_id, "leaf", f"what the leaf of {kind} {opening_id} is made of"),
+        (_LEAF_MOST,),
     )
 
 
 def floor_surface(storeys: Mapping[str, Storey], assumptions: Assumptions) -> Surface:
     """The floor below the storeys of one level (more than one: two wings, either may be passed)."""
-    most = assumptions.span("radio_wall_most_db")
+    most = assumptions.span(_WALL_MOST)
     known = [_known_layers(storey.floor) for storey in storeys.values()]
     first = next(iter(storeys))
     if all(known) and len(set(known)) == 1:
-        return Surface(first, f"floor of {first}: {layers_in_words(known[0])}", _alike(known[0], most))
-    thick = assumptions.span("radio_floor_thickness_mm")[2]
+        words = f"floor of {first}: {layers_in_words(known[0])}"
+        return Surface(first, words, _alike(known[0], most), assumptions=(_WALL_MOST,))
+    thick = assumptions.span(_FLOOR_THICK)[2]
     readings = _between(JOISTED_FLOOR, (Layer(LayerMaterial.CONCRETE, float(thick)),), most)
     blank = next((s for s, layers in zip(storeys, known, strict=True) if not layers), first)
     look = Look(blank, "floor", f"what the floor of storey {blank} is made of, and how thick")
-    return Surface(blank, f"floor of {blank}: layers not known", readings, look)
+    return Surface(blank, f"floor of {blank}: layers not known", readings, look, (_WALL_MOST, _FLOOR_THICK))
 
 
 def missing_walls(storey_id: str) -> Surface:
@@ -117,15 +126,16 @@ def missing_walls(storey_id: str) -> Surface:
 
 def missing_partition(storey_id: str, assumptions: Assumptions) -> Surface:
     """Stands for a wall between two rooms where the sight line meets none: open, or not drawn."""
-    thick = assumptions.span("radio_wall_thickness_mm")[2]
+    thick = assumptions.span(_THICK)[2]
     solid = (Layer(LayerMaterial.CONCRETE, float(thick)),)
-    light, middle, heavy = _between((), solid, assumptions.span("radio_wall_most_db"))
+    light, middle, heavy = _between((), solid, assumptions.span(_WALL_MOST))
     words = f"whether rooms of storey {storey_id} that no drawn wall parts are open to each other"
     return Surface(
         storey_id,
         f"between two rooms of {storey_id}: no wall drawn",
         (light, middle, heavy),
         Look(storey_id, "walls", words),
+        (_WALL_MOST, _THICK),
     )
 
 
@@ -134,7 +144,11 @@ def own_wall(place: str, wall: Surface) -> Surface:
     words = f"the outline of the room of {place}, to tell on which side of its wall it stands"
     readings = (Reading((), 0.0), wall.readings[2], wall.readings[2])
     return Surface(
-        place, f"own wall of {place}: side not known", readings, Look(place, "room.outline_mm", words)
+        place,
+        f"own wall of {place}: side not known",
+        readings,
+        Look(place, "room.outline_mm", words),
+        wall.assumptions,
     )
 
 
