@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from secondfix.assumptions import Assumptions
 from secondfix.findings import Finding, Look, Severity, cannot_tell, fails, passes
-from secondfix.house import House, Schedule, network_look
+from secondfix.house import House, Schedule, is_nec, network_look
 from secondfix.radio.answers import DeviceReach, Reach, Word, scale_of
 from secondfix.radio.leaning import passed_by
 from secondfix.radio.links import Links
@@ -15,7 +15,7 @@ from secondfix.radio.paths import Paths, find_paths
 from secondfix.radio.rules import ONE_REPEATER, REACH, THREAD_ROUTERS
 from secondfix.radio.sites import position_needs
 from secondfix.radio.stations import link_look
-from secondfix.terms import LayerMaterial, Protocol
+from secondfix.terms import LayerMaterial, Protocol, in_feet
 
 MOST_THREAD_ROUTERS = 32  # from memory
 
@@ -186,5 +186,6 @@ def _notes(rows: Schedule, paths: Paths, assumptions: Assumptions) -> Iterator[s
         names = ", ".join(sorted(m.value.replace("_", " ") for m in beyond))
         yield f"The loss of {names} is extrapolated: ITU-R P.2040 does not state it at this frequency."
     limit = assumptions.value("radio_longest_link_m")
-    yield f"Links longer than {limit} m are not planned on."
+    feet = f" ({in_feet(limit, 'm')})" if is_nec(house) else ""
+    yield f"Links longer than {limit} m{feet} are not planned on."
     yield "Nothing is measured: studs, pipes, reinforcement and furniture are in the spread alone."
