@@ -2,11 +2,12 @@
 
 import os
 import stat
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 import pytest
 
-from secondfix.files import read_bytes, write_whole
+from secondfix.files import append_line, read_bytes, write_whole
 from secondfix.house import LARGEST_FILE_BYTES, Fault
 
 
@@ -52,3 +53,28 @@ def test_no_more_than_the_limit_is_ever_read(tmp_path: Path) -> None:
 def test_a_secret_file_is_its_owners_alone(tmp_path: Path) -> None:
     write_whole(tmp_path / "ring.keys", b"x", mode=0o600)
     assert stat.S_IMODE((tmp_path / "ring.keys").stat().st_mode) == 0o600
+
+
+def test_a_line_is_appended_and_what_stands_there_is_not_touched(tmp_path: Path) -> None:
+    path = tmp_path / "visits" / "j.jsonl"
+    append_line(path, "one")
+    before = path.stat().st_ino
+    append_line(path, "zwei ü")
+    assert path.read_bytes() == "one\nzwei ü\n".encode()
+    assert path.stat().st_ino == before
+
+
+def test_a_last_line_that_was_cut_off_keeps_a_line_of_its_own(tmp_path: Path) -> None:
+    path = tmp_path / "j.jsonl"
+    path.write_bytes(b"one\ntw")
+    append_line(path, "three")
+    assert path.read_bytes() == b"one\ntw\nthree\n"
+
+
+def test_lines_appended_at_once_by_several_are_all_there_and_whole(tmp_path: Path) -> None:
+    path = tmp_path / "j.jsonl"
+    lines = [f"{n} " + "x" * (2000 * (n % 7)) for n in range(120)]
+    with ThreadPoolExecutor(8) as pool:
+        list(pool.map(lambda line: append_line(path, line), lines))
+    read = [line for line in path.read_text().splitlines() if line]  # an empty line says nothing in a journal
+    assert sorted(read) == sorted(lines)

@@ -12,9 +12,9 @@ from secondfix.actions.record import own_keys, record
 from secondfix.cli.expecting import Revision, Writer
 from secondfix.cli.journals import JournalOption, opened_journal, with_lines
 from secondfix.cli.opening import FirmFolder, HouseFile, leave, opened, refuse, verb_app
-from secondfix.files import read_bytes, write_whole
+from secondfix.files import append_line
 from secondfix.house import Fault, uuid7
-from secondfix.journal import LARGEST_JOURNAL_BYTES, as_line
+from secondfix.journal import as_line
 
 app = verb_app()
 
@@ -71,12 +71,7 @@ def run(
 
 
 def _append(file: Path, line: str) -> None:
-    """The file with one line more; a last line that was cut off keeps a line of its own."""
-    data = read_bytes(str(file), most=LARGEST_JOURNAL_BYTES) if file.exists() else b""
-    if isinstance(data, Fault):
-        refuse([data])
-    ended = data if not data or data.endswith(b"\n") else data + b"\n"
     try:
-        write_whole(file, ended + line.encode() + b"\n")
+        append_line(file, line)
     except OSError as error:
         refuse([Fault(str(file), "", (error.strerror or "cannot be written").lower(), "a file to append to")])

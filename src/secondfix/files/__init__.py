@@ -4,12 +4,13 @@ from secondfix.files.firm import Firm, open_firm
 from secondfix.files.houses import open_house
 from secondfix.files.keyring import KeyRing, WrongPassphraseError, open_ring, save_ring
 from secondfix.files.shipped import shipped_models
-from secondfix.files.whole import read_bytes, write_whole
+from secondfix.files.whole import append_line, read_bytes, write_whole
 
 __all__ = [
     "Firm",
     "KeyRing",
     "WrongPassphraseError",
+    "append_line",
     "open_firm",
     "open_house",
     "open_ring",

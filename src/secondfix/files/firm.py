@@ -93,7 +93,9 @@ def _overrides(path: Path, faults: list[Fault]) -> Iterator[tuple[str, Override]
             try:
                 known.overridden({name: override}, set_by="firm")
             except ValueError as error:
-                faults.append(Fault(str(path), name, str(error), "low <= value <= high, within what anybody may set"))
+                faults.append(
+                    Fault(str(path), name, str(error), "low <= value <= high, within what anybody may set")
+                )
             yield name, override
 
 

@@ -1,5 +1,6 @@
 """Reading and writing whole files: written beside, flushed to the disk, then renamed into place."""
 
+import errno
 import os
 import sys
 import tempfile
@@ -52,3 +53,20 @@ def _flush_folder(folder: Path) -> None:
             os.fsync(handle)
         finally:
             os.close(handle)
+
+
+def append_line(path: Path, line: str) -> None:
+    """Append one line in one piece and see it onto the disk: nothing that stands there is written again.
+
+    A last line that was cut off keeps a line of its own; where several append at once an empty line may stand. Raises OSError where that cannot be.
+    """
+    path.parent.mkdir(parents=True, exist_ok=True)
+    with path.open("a+b", buffering=0) as file:
+        cut = b""
+        if file.seek(0, os.SEEK_END):
+            file.seek(-1, os.SEEK_END)
+            cut = b"" if file.read(1) == b"\n" else b"\n"
+        data = cut + line.encode() + b"\n"
+        if file.write(data) != len(data):
+            raise OSError(errno.ENOSPC, "only a part of the line could be written")
+        os.fsync(file.fileno())
