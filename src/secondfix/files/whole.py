@@ -58,7 +58,8 @@ def _flush_folder(folder: Path) -> None:
 def append_line(path: Path, line: str) -> None:
     """Append one line in one piece and see it onto the disk: nothing that stands there is written again.
 
-    A last line that was cut off keeps a line of its own; where several append at once an empty line may stand. Raises OSError where that cannot be.
+    A last line that was cut off keeps a line of its own; where several append at once an empty line may
+    stand. Raises OSError where that cannot be.
     """
     path.parent.mkdir(parents=True, exist_ok=True)
     with path.open("a+b", buffering=0) as file:
