@@ -159,6 +159,7 @@ def test_what_was_leaned_on_is_printed_with_who_set_it(call: Call) -> None:
         ("check", HOUSE, MOVES["check"]),
         ("names", SPOKEN, MOVES["names"]),
         ("walk", HOUSE, "parent_margin_db=40"),
+        ("select", HOUSE, "plate_projection_mm=30"),
     )
     for verb, file, choice in cases:
         text = " ".join(call(verb, file, "--assume", choice).out.split())

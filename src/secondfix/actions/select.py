@@ -3,8 +3,9 @@
 from collections.abc import Collection, Mapping
 
 from secondfix import selection
+from secondfix.actions.leaned import leaned_as_json
 from secondfix.actions.settle import settled_assumptions
-from secondfix.assumptions import Assumptions
+from secondfix.assumptions import Assumption, Assumptions
 from secondfix.catalogue import Model
 from secondfix.house import House
 from secondfix.selection import PlaceChoice
@@ -24,9 +25,19 @@ def select(
     return selection.select(house, models, settled, places=places, protocol=protocol)
 
 
-def selected_as_json(choices: tuple[PlaceChoice, ...]) -> dict[str, object]:
-    """``places``, one object for each answer (docs/json.md)."""
-    return {"places": [selection.choice_as_json(c) for c in choices]}
+def leaning(
+    house: House, choices: tuple[PlaceChoice, ...], *, assumptions: Assumptions
+) -> tuple[Assumption, ...]:
+    """What the verdicts lean on, as settled for the house, by name."""
+    settled = settled_assumptions(house, assumptions)
+    return tuple(settled[name] for name in sorted({name for c in choices for name in c.leans_on}))
+
+
+def selected_as_json(
+    choices: tuple[PlaceChoice, ...], leaned: tuple[Assumption, ...] = ()
+) -> dict[str, object]:
+    """``places``, one object for each answer, and ``assumptions`` (docs/json.md)."""
+    return {"places": [selection.choice_as_json(c) for c in choices], **leaned_as_json(leaned)}
 
 
 def exit_code(choices: tuple[PlaceChoice, ...]) -> int:

@@ -4,8 +4,9 @@ from typing import Annotated
 
 import typer
 
-from secondfix.actions.select import exit_code, select, selected_as_json
+from secondfix.actions.select import exit_code, leaning, select, selected_as_json
 from secondfix.cli.check import UNKNOWN, sign_of
+from secondfix.cli.leaning import leaning_text
 from secondfix.cli.opening import (
     AsJson,
     Assume,
@@ -58,10 +59,11 @@ def run(
         places=place or None,
         protocol=protocol,
     )
+    leaned = leaning(house, choices, assumptions=firm.assumptions)
     if as_json:
-        print_json(selected_as_json(choices))
+        print_json(selected_as_json(choices, leaned))
     else:
-        print(as_text(house, choices, in_full=in_full))  # noqa: T201 - the command line prints
+        print("\n\n".join([as_text(house, choices, in_full=in_full), *leaning_text(house, leaned)]))  # noqa: T201 - the command line prints
     leave(exit_code(choices))
 
 

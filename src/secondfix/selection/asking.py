@@ -17,12 +17,16 @@ _ABOUT_RETURNING = {"power_loss", "power_loss_wanted"}
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """What is found against one model at one spot, first rule first; dangers and faults refuse it."""
+    """What is found against one model at one spot, first rule first; dangers and faults refuse it.
+
+    ``leans_on`` are the assumptions of what decides: of the first refusal, else of every answer there.
+    """
 
     set_to: PowerLossState | None
     refusing: tuple[Finding, ...]
     unknown: tuple[Finding, ...]
     advice: tuple[Finding, ...]
+    leans_on: tuple[str, ...]
 
 
 def asked_of(asked: Asked) -> Answer:
@@ -33,7 +37,7 @@ def asked_of(asked: Asked) -> Answer:
     doubts: list[Finding] = []
     for found in suits(asked):
         if found.outcome is Outcome.FAILS:
-            return Answer(None, (found,), (), ())
+            return Answer(None, (found,), (), (), found.assumptions)
         doubts.append(found)
     own = tuple(doubts)
     return min(_by_setting(asked, own), key=lambda a: (len(a.refusing), len(a.unknown)))
@@ -52,11 +56,13 @@ def _sorted_out(set_to: PowerLossState | None, found: tuple[Finding, ...]) -> An
     ordered = sorted(found, key=lambda f: (_ORDER[f.rule], f.place))
     grave = {Severity.DANGER, Severity.FAULT}
     failing = [f for f in ordered if f.outcome is Outcome.FAILS]
+    refusing = tuple(f for f in failing if f.severity in grave)
     return Answer(
         set_to,
-        tuple(f for f in failing if f.severity in grave),
+        refusing,
         tuple(f for f in ordered if f.outcome is Outcome.CANNOT_TELL),
         tuple(f for f in failing if f.severity not in grave),
+        tuple(dict.fromkeys(name for f in refusing[:1] or ordered for name in f.assumptions)),
     )
 
 

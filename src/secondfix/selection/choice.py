@@ -97,7 +97,7 @@ class PlaceChoice:
     """The answer at one place. Every model of the catalogue stands in exactly one of the three lists.
 
     ``fits`` and ``doubts`` come best first: fewest unknowns, then the widest margin. That is no price.
-    ``helps`` is filled where nothing fits.
+    ``helps`` is filled where nothing fits. ``leans_on`` names the assumptions of all these verdicts.
     """
 
     spot: Spot
@@ -105,3 +105,4 @@ class PlaceChoice:
     doubts: tuple[Doubt, ...]
     refused: tuple[Refusal, ...]
     helps: tuple[Help, ...]
+    leans_on: tuple[str, ...] = ()

@@ -35,5 +35,6 @@ def select(
 
 
 def _choice(ground: Ground, spot: Spot) -> PlaceChoice:
-    fits, doubts, refused = judged(ground, spot)
-    return PlaceChoice(spot, fits, doubts, refused, () if fits else helps(ground, spot, refused))
+    fits, doubts, refused, leans_on = judged(ground, spot)
+    helping = () if fits else helps(ground, spot, refused)
+    return PlaceChoice(spot, fits, doubts, refused, helping, leans_on)
