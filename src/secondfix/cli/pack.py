@@ -47,7 +47,7 @@ def run(
     drawn_by: DrawnBy = "",
     on: PaperDate = None,
 ) -> None:
-    """The handover pack, findings and worksheets as PDF; plans and room elevations as pictures.
+    """The handover pack (NEC: closeout pack), findings and worksheets as PDF; plans, elevations as SVG.
 
     With --journal, all of the house as built: function tests, snags, history, signatures.
     """
