@@ -61,6 +61,10 @@ SILENT: dict[str, tuple[tuple[str, ...], str]] = {
     "naming.*": (("names.by_ear",), "asked where the names are said to be spoken"),
     "scenes.*.rules": ((ANY,), _NOT_ASKED),
     "scenes.*.starts": ((ANY,), _NOT_ASKED),
+    "wiring_rules": (
+        ("box_fill", "box_asked", "nec_motor", "nec_no_neutral"),
+        "what would pass under the NEC does not hang on whether it applies; all else asks for the rules",
+    ),
 }
 
 
