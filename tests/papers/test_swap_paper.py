@@ -105,6 +105,14 @@ def test_losses_are_named_with_a_line_for_the_customer_before_anything_is_remove
     assert flat("Off its network") not in first
 
 
+def test_a_look_into_the_box_is_asked_for_under_a_caution(setting: Setting) -> None:
+    plan, made = paper(LOSSES, setting)
+    first = flat(pages(made)[0].text)
+    looks = [look.words for f in plan.open for look in f.looks]
+    assert looks
+    assert first.index(flat("Before a look into a box")) < min(first.index(flat(w)) for w in looks)
+
+
 def test_a_refused_swap_has_reasons_and_nearest_models_and_leads_no_hands_into_a_box(
     setting: Setting,
 ) -> None:

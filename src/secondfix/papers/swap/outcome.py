@@ -33,13 +33,12 @@ _GOOD = "For good, as far as can be told: no other model that was tried keeps ev
 
 def outcome_sheet(house: House, plan: SwapPlan, number: str) -> Sheet:
     """Outcome, losses to accept, models that would do better, looks and questions before removal, codes."""
-    blocks: list[Block] = [_which(house, plan)]
-    blocks += [para(sentence(s.where), style="soft") for s in plan.sheets[:1]]
+    which = [_which(house, plan), *(para(sentence(s.where), style="soft") for s in plan.sheets[:1])]
     if plan.outcome is Outcome.REFUSED:
-        blocks += _refused(house, plan)
+        blocks = [cautions(_REFUSED, [r.words for r in plan.reasons]), *which, *_refused(house, plan)]
     else:
-        blocks.append(heading(_KEPT if plan.outcome is Outcome.KEPT else _LOSSES))
-        blocks += [*_losses(plan), *_nearest(plan), *_before(plan)]
+        told = heading(_KEPT if plan.outcome is Outcome.KEPT else _LOSSES)
+        blocks = [told, *which, *_losses(plan), *_nearest(plan), *_before(house, plan)]
     return Sheet(number, f"Swap of {plan.failed} at {thing_words(house, plan.place)}", "", blocks)
 
 
@@ -58,8 +57,8 @@ def _which(house: House, plan: SwapPlan) -> Block:
 
 
 def _refused(house: House, plan: SwapPlan) -> list[Block]:
-    """Reasons first; nothing here says how it would be done."""
-    blocks: list[Block] = [cautions(_REFUSED, [r.words for r in plan.reasons])]
+    """What would help; nothing here says how it would be done."""
+    blocks: list[Block] = []
     rows: list[list[Cell]] = [
         [strong(r.about), sentence(r.remedy), soft(r.source)] for r in plan.reasons if r.remedy
     ]
@@ -109,11 +108,13 @@ def _near(near: Nearest) -> str:
     return f"loses {', '.join(dict.fromkeys(loss.kind.value.replace('_', ' ') for loss in near.losses))}"
 
 
-def _before(plan: SwapPlan) -> Iterator[Block]:
+def _before(house: House, plan: SwapPlan) -> Iterator[Block]:
     """What is settled with the front still on."""
     yield heading("Before anything is removed")
     rows: list[list[Cell]] = [["Ask", ask.words, tick_box(), ""] for ask in plan.asks]
     looks = dict.fromkeys(look.words for f in plan.open for look in f.looks)
+    if looks:
+        yield cautions(before_boxes(house)[0].words, ["Before a look into a box: the steps of sheet S10/02."])
     rows += [["Look", f"Not known yet: {words}.", tick_box(), ""] for words in looks]
     rows += [
         ["Capture", f"{s.device}: {s.code.words} Printed: {s.code.printed_at}.", tick_box(), ""]
