@@ -100,6 +100,14 @@ def test_an_order_that_lacks_a_place_has_no_way() -> None:
     assert ("L1", "multiway.gangs") in {(k.place, k.field) for k in one.untold}
 
 
+def test_cores_are_not_asked_for_where_none_runs_between_the_boxes() -> None:
+    one = the(light(arrangement="not_joined", others="radio", spare=None))
+    assert [k.field for k in one.untold] == []
+    assert one.ways[0].made.changes == ()
+    joined = the(light(others="radio", spare=None))
+    assert [k.field for k in joined.untold] == ["multiway.spare_cores"]
+
+
 def test_each_pattern_is_what_the_test_tells() -> None:
     for answers, arrangement in patterns():
         told = tell({q.id: yes for q, yes in zip(QUESTIONS, answers, strict=True)})

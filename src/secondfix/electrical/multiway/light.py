@@ -131,7 +131,9 @@ def _untold(case: Case, subject: Subject, *, ready: bool) -> Iterator[Look]:
         place = subject.device_id or subject.load_id
         yield Look(place, "model", f"choose the device that feeds {subject.words}")
     if ready:
-        yield from bounds_of(case, subject).looks
+        unjoined = subject.arrangement is Arrangement.NOT_JOINED  # no run, so no core in one
+        looks_left = bounds_of(case, subject).looks
+        yield from (k for k in looks_left if not (unjoined and k.field == "multiway.spare_cores"))
     else:
         looks: list[Look] = []
         neutrals_at(case, subject, looks)

@@ -42,13 +42,13 @@ def circuits_sheet(
     ]
     columns = [
         column("Circuit", fr=1.3),
-        column("Breaker", mm=20),
-        column("GFCI, AFCI seen" if nec else "RCD seen", mm=18),
+        column("Breaker", mm=26),
+        column("GFCI, AFCI seen" if nec else "RCD seen", mm=16),
         column(said("Board label", nec=nec), fr=1.2),
-        column("Loads", fr=2.1),
+        column("Loads", fr=2),
         column("Sum against limit", fr=1.5),
         column("Places on it", fr=1.6),
-        column("Open", fr=1.2),
+        column("Open", fr=1.4),
     ]
     leaned = {name for total in sums.values() for name in total.assumptions}
     leaned |= set(names_of(n.finding for n in notes if _names_a_circuit(house, n.finding)))
