@@ -85,7 +85,7 @@ def two_lines(world: str) -> Change:
 
 
 ONES: dict[tuple[str, str], tuple[Change, Answers]] = {
-    ("duty", "iec"): ({"boxes.B08.gangs.2.duty": "not_known", "boxes.B08.gangs.2.load": None}, told("duty B08.2 ?danger", "module_total D08 ?danger", "names.explained B08.2 ?advice", "names.whole_device D08 ?fault", "scenes.decided S1 ?fault", "scenes.decided S2 ?fault", "scenes.decided S6 ?fault")),
+    ("duty", "iec"): ({"boxes.B08.gangs.2.duty": "not_known", "boxes.B08.gangs.2.load": None}, told("duty B08.2 ?danger", "circuit_load C1 ?fault", "module_total D08 ?danger", "names.explained B08.2 ?advice", "names.whole_device D08 ?fault", "scenes.decided S1 ?fault", "scenes.decided S2 ?fault", "scenes.decided S6 ?fault")),
     ("duty", "nec"): ({"boxes.B08.gangs.2.duty": "not_known", "boxes.B08.gangs.2.load": None}, told("duty B08.2 ?danger", "circuit_load C1 ?fault", "module_total D11 ?danger", "names.explained B08.2 ?advice", "scenes.decided S7 ?fault")),
     ("board_label", "iec"): ({"circuits.C7.label_rooms": ["R17"]}, told("board_label B17.1 danger", "board_label B17.2 danger")),
     ("board_label", "nec"): ({"circuits.C8.label_rooms": ["R06"]}, told("board_label B09.1 danger")),

@@ -145,7 +145,7 @@ ONES: dict[tuple[str, str], tuple[Change, Answers]] = {
     ("scenes.time", "nec"): ({"assumptions.scene_slow_ms": {"value": 200}}, told("scenes.time S1 advice", "scenes.time S2 ?advice")),
     ("no_parent", "iec"): ({"assumptions.parent_margin_db": {"value": 18}}, told("no_parent B20 fault", "no_parent B22 fault", "no_parent P91 fault")),
     ("no_parent", "nec"): ({"assumptions.parent_margin_db": {"value": 27}}, told("no_parent B06 fault", "no_parent B09 fault", "no_parent B11 fault")),
-    ("circuit_known", "iec"): ({"boxes.B06.gangs.1.line": None}, told("circuit_known B06 ?danger", "board_label B06.1 ?danger", "borrowed_neutral B06.1 ?danger")),
+    ("circuit_known", "iec"): ({"boxes.B06.gangs.1.line": None}, told("circuit_known B06 ?danger", "board_label B06.1 ?danger", "borrowed_neutral B06.1 ?danger", *(f"circuit_load C{n} ?fault" for n in range(1, 8)))),
     ("circuit_known", "nec"): ({"boxes.B13.gangs.1.line": None}, told("circuit_known B13 ?danger", "board_label B13.1 ?danger", "borrowed_neutral B13.1 ?danger", "circuit_load C1 ?fault", "circuit_load C2 ?fault", "circuit_load C3 ?fault", "circuit_load C4 ?fault", "circuit_load C5 ?fault", "circuit_load C6 ?fault", "circuit_load C7 ?fault", "circuit_load C8 ?fault")),
     ("removal_first", "iec"): ({f"{GULL_FOUR}.remove": None, f"{GULL_FOUR}.reset": None}, told("removal_first B08 advice")),
     ("removal_first", "nec"): ({f"{BINNACLE}.remove": None, f"{BINNACLE}.reset": None, f"{BINNACLE}.removal_before_join": "always"}, told("removal_first B09 advice", "removal_first B11 advice")),
