@@ -185,3 +185,13 @@ def test_names_and_purposes_in_the_controller_are_one_paragraph_a_device(call: C
     out = call("as-built", "h.json", "j.jsonl").out
     assert "  In the controller: D01.1 'Hall light', lighting; D01.2 'Porch'.\n" in out
     assert "is called" not in out
+
+
+def test_a_file_that_is_no_journal_is_not_written_into(call: Call, tmp_path: Path) -> None:
+    (tmp_path / "notes.txt").write_text("call Pell\nbring ladders\n", encoding="utf-8")
+    for file, what in (("h.json", "the house itself"), ("notes.txt", "a file without any entry")):
+        before = (tmp_path / file).read_bytes()
+        ended = call("record", "h.json", file, "named", "load:L1", "name=a")
+        assert ended.code == 2
+        assert f"{file}: {what}; expected a journal, or a new name" in ended.err
+        assert (tmp_path / file).read_bytes() == before

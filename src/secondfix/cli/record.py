@@ -14,7 +14,7 @@ from secondfix.cli.journals import JournalOption, opened_journal, with_lines
 from secondfix.cli.opening import FirmFolder, HouseFile, leave, opened, refuse, verb_app
 from secondfix.files import append_line
 from secondfix.house import Fault, uuid7
-from secondfix.journal import as_line
+from secondfix.journal import Journal, as_line, merge
 
 app = verb_app()
 
@@ -46,9 +46,9 @@ def run(
 ) -> None:
     """Append one entry to a journal file. Its writer has seen what JOURNAL and each --journal hold."""
     house, firm = opened(house_file, firm_folder)
-    journal, lines = opened_journal(
-        [*([str(file)] if file.exists() else []), *(journal_files or ())], house=house_file
-    )
+    own_journal, lines = _own(file, house_file)
+    others, more = opened_journal(journal_files or (), house=house_file)
+    journal, lines = merge(own_journal, others), [*lines, *more]
     plain = own_keys(own or [])
     if isinstance(plain, Fault):
         refuse([plain])
@@ -68,6 +68,18 @@ def run(
     for told in recorded.told:
         print(f"It {told.words}.")  # noqa: T201 - as above
     leave(with_lines(1 if any(t.serious for t in recorded.told) else 0, lines))
+
+
+def _own(file: Path, house_file: str) -> tuple[Journal, list[Fault]]:
+    """The file's own journal; exit 2 where it is the house, or holds lines of which none is an entry."""
+    if not file.exists():
+        return Journal(), []
+    is_house = Path(house_file).exists() and file.samefile(house_file)
+    journal, lines = (Journal(), []) if is_house else opened_journal([str(file)])
+    if is_house or (len(lines) > 1 and not journal):
+        what = "the house itself" if is_house else "a file without any entry"
+        refuse([Fault(str(file), "", what, "a journal, or a new name")])
+    return journal, lines
 
 
 def _append(file: Path, line: str) -> None:
