@@ -152,6 +152,17 @@ def test_the_edge_suits_the_transformer(model: str, edge: str | None, expected: 
     assert outcome(changes, "dimming", place) == expected
 
 
+@pytest.mark.parametrize("kind", ["led_lamp", "led_driver"])
+def test_a_leading_edge_wants_a_listing_for_led(kind: str) -> None:
+    printed = {"led_lamp": "self_ballasted", "led_driver": "externally_ballasted"}[kind]
+    lamps: dict[str, object] = {"loads.L3.kind": seen(kind), "models.orrinby-glow@1.edge": "leading"}
+    bare = lamps | {"models.orrinby-glow@1.ratings": ratings(resistive=900)}
+    assert outcome(bare, "dimming", "B2.1") == "cannot_tell"
+    assert outcome(bare | {"models.orrinby-glow@1.edge": "trailing"}, "dimming", "B2.1") == "passes"
+    listed = lamps | {"models.orrinby-glow@1.ratings": ratings(**{printed: 900})}
+    assert outcome(listed, "dimming", "B2.1") == "passes"
+
+
 @pytest.mark.parametrize(
     ("kind", "expected"),
     [

@@ -8,8 +8,8 @@ from tests.example_house import seen
 # Lighting Research Center dimmer guide (secondary) and trade tables (common practice, no source): filament
 # lamps bear both edges; an iron-core transformer leading alone, for trailing throws back a high voltage; an
 # electronic one trailing alone; motors, sockets and lamps that are not dimmable neither. For dimmable LED
-# lamps the table says trailing, and leading where listed: the book asks whether the lamps may be dimmed,
-# and leaves the edge to them.
+# lamps the table says trailing, and leading only where the dimmer is listed for them (NEMA SSL 7A covers
+# leading alone, and only lamps that claim it).
 TABLE = [
     ("tungsten", "leading", "passes"),
     ("tungsten", "trailing", "passes"),
@@ -44,3 +44,9 @@ def test_the_edge_for_each_kind(kind: str, edge: str, expected: str) -> None:
 def test_lamps_that_are_not_dimmable_bear_neither(edge: str) -> None:
     lamps = {"kind": seen("led_lamp"), "dimmable": seen(False)}
     assert outcome(lamps, edge) == "fails"
+
+
+def test_dimmable_led_lamps_bear_a_leading_edge_only_where_it_is_listed_for_them() -> None:
+    lamps = {"kind": seen("led_lamp"), "dimmable": seen(True)}
+    assert outcome(lamps, "trailing") == "passes"
+    assert outcome(lamps, "leading") == "cannot_tell"

@@ -17,6 +17,7 @@ RULE = Rule(
     "LRC dimmer guide (secondary), common practice, no source",
 )
 _AS_THEY_ARE = {Kind.RESISTIVE, Kind.TUNGSTEN}
+_ONLY_IF_LISTED = {Kind.LED_LAMP, Kind.LED_DRIVER}
 _NEVER = {Kind.MOTOR, Kind.FLUORESCENT_IRON}
 _WANTS = {Kind.IRON_TRANSFORMER: Edge.LEADING, Kind.ELECTRONIC_TRANSFORMER: Edge.TRAILING}
 _WHY = {
@@ -54,7 +55,19 @@ def _answer(contact: Contact) -> Finding:
     if dimmable is None:
         look = dimmable_look(contact.load_id, contact.load_words)
         return _cannot(contact, f"Whether {contact.load_words} may be dimmed is not known.", [look])
-    return _passes(contact, kind) if dimmable else _fails(contact, kind, "is not made to be dimmed")
+    if not dimmable:
+        return _fails(contact, kind, "is not made to be dimmed")
+    return _listed(contact, kind) if kind in _ONLY_IF_LISTED else _passes(contact, kind)
+
+
+def _listed(contact: Contact, kind: Kind) -> Finding:
+    """A leading edge suits LED only where the dimmer is listed for it: a rating printed for them says so."""
+    if contact.model.edge is not Edge.LEADING or contact.model.rating_for(RATING_OF_KIND[kind]) is not None:
+        return _passes(contact, kind)
+    look = sheet_look(contact.model, "ratings", "whether it is listed for such lamps, and for how many watts")
+    words = f"{contact.load_words}, {KIND_LABELS[kind]}"
+    says = f"Whether the leading-edge dimmer is listed for {words}, is not stated."
+    return _cannot(contact, says, [look])
 
 
 def _edge(contact: Contact, kind: Kind, wanted: Edge) -> Finding:
