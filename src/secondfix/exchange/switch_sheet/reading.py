@@ -1,20 +1,15 @@
 """From texts to changes of the document: one cell, or a whole table."""
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Any
 
 from secondfix.exchange.switch_sheet.cells import Unreadable
 from secondfix.exchange.switch_sheet.columns import PLACE, Column, columns_of
 from secondfix.exchange.switch_sheet.showing import shown_cell, shown_row
+from secondfix.exchange.switch_sheet.texts import LONGEST_TEXT, value_of
 from secondfix.exchange.table import Table
 from secondfix.house import Change, Duty, Fault, House, Row, Schedule
-from secondfix.terms import KNOWN_LABELS, Known
-
-_SAID = re.compile(rf"^(.*\S)\s*\(({'|'.join(KNOWN_LABELS.values())})\)$", re.IGNORECASE | re.DOTALL)
-_BY_WORD = {label: known for known, label in KNOWN_LABELS.items()}
-LONGEST_CELL = 500
+from secondfix.terms import Known
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,9 +90,9 @@ class _Reading:
             text = texts.get(column.key)
             if text is None or text.strip() == shown_cell(self.house, row, column).strip():
                 continue
-            if len(text) > LONGEST_CELL:
+            if len(text) > LONGEST_TEXT:
                 stands = f"{len(text)} characters"
-                faults.append(Fault(where, column.heading, stands, f"at most {LONGEST_CELL}"))
+                faults.append(Fault(where, column.heading, stands, f"at most {LONGEST_TEXT}"))
                 continue
             if column.key == "load":
                 load_id = self._load(row, text.strip(), changes, gives_duty=idle)
@@ -119,18 +114,10 @@ class _Reading:
             )
         if not text:
             return [Change(path, None)]
-        value = self._value(column, text)
+        value = value_of(column.cell, text, self.house, fact=column.fact, known=self.known)
         if isinstance(value, Unreadable):
             return Fault("", column.heading, f"'{text[:60]}'", value.expected)
         return [Change(path, value)]
-
-    def _value(self, column: Column, text: str) -> Any | Unreadable:
-        if not column.fact:
-            return column.cell.read(text, self.house)
-        said = _SAID.match(text)
-        known = _BY_WORD[said[2].casefold()] if said else self.known
-        value = column.cell.read(said[1] if said else text, self.house)
-        return value if isinstance(value, Unreadable) else {"value": value, "known": known.value}
 
     def _load(self, row: Row, text: str, changes: list[Change], *, gives_duty: bool) -> str | None:
         """The load that a text names; one that nobody knows yet is begun in the room of the box."""

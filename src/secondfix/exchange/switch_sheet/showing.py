@@ -1,8 +1,8 @@
 """The sheet as texts."""
 
 from secondfix.exchange.switch_sheet.columns import PLACE, Column, columns_of
-from secondfix.house import Fact, House, Row, Schedule
-from secondfix.terms import KNOWN_LABELS
+from secondfix.exchange.switch_sheet.texts import text_of
+from secondfix.house import House, Row, Schedule
 
 
 def shown_row(house: House, row: Row) -> dict[str, str]:
@@ -15,12 +15,7 @@ def shown_row(house: House, row: Row) -> dict[str, str]:
 
 def shown_cell(house: House, row: Row, column: Column) -> str:
     """The text of one cell."""
-    value = column.value(row)
-    if value is None or value == "":
-        return ""
-    if isinstance(value, Fact):
-        return f"{column.cell.shown(value.value, house)} ({KNOWN_LABELS[value.known]})"
-    return column.cell.shown(value, house)
+    return text_of(column.cell, column.value(row), house)
 
 
 def shown_table(schedule: Schedule) -> tuple[list[str], list[list[str]]]:

@@ -1,0 +1,16 @@
+"""The things of a house, each as a form that is filled in: what may be stated of it, as texts and back."""
+
+from secondfix.exchange.things.fields import KINDS, Field, ThingKind, fields_of, kind_of
+from secondfix.exchange.things.reading import begun, next_id, shown_thing, thing_changes
+
+__all__ = [
+    "KINDS",
+    "Field",
+    "ThingKind",
+    "begun",
+    "fields_of",
+    "kind_of",
+    "next_id",
+    "shown_thing",
+    "thing_changes",
+]
