@@ -331,3 +331,12 @@ def as_written(house: House, plan: SwapPlan) -> Journal:
     entries = [new_entry(e, where="test") for e in plain]
     assert all(isinstance(e, Entry) for e in entries), entries
     return journal_of(e for e in entries if isinstance(e, Entry))
+
+
+def test_the_steps_of_an_nec_house_are_in_its_words(tree: Path, models: dict[str, Model]) -> None:
+    house = read_house((tree / "demo/nec-house-mended.json").read_bytes(), where="nec", models=models)
+    assert isinstance(house, House)
+    steps = planned(house, "D01", Unit("skelverin-pintle-two@2"), models=models).steps
+    said = " ".join(s.words for s in steps)
+    assert "energize the circuit again" in said
+    assert not {"energise", "isolate", "isolated"} & set(said.lower().replace(".", " ").split())

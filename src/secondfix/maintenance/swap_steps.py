@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Iterator
 
+from secondfix.house import is_nec
 from secondfix.joining import Mark, Worksheet
 from secondfix.maintenance.losses import LossKind
 from secondfix.maintenance.plan import StepKind, SwapStep
@@ -9,7 +10,7 @@ from secondfix.maintenance.removal import Removal
 from secondfix.maintenance.replacing import Fit, Site
 from secondfix.maintenance.teaching import Ask, Teach
 from secondfix.maintenance.trying import Tried
-from secondfix.terms import PROTOCOLS
+from secondfix.terms import PROTOCOLS, said_around_names
 
 Said = tuple[StepKind, str]
 
@@ -47,7 +48,10 @@ def steps_of(
         for row in s.tests
     ]
     said.append((StepKind.RECORD, "Write the entries into the journal, with the address as it appeared."))
-    return tuple(SwapStep(n, kind, words) for n, (kind, words) in enumerate(said, 1))
+    nec = is_nec(site.house)
+    return tuple(
+        SwapStep(n, kind, said_around_names(words, nec=nec)) for n, (kind, words) in enumerate(said, 1)
+    )
 
 
 def _losses(one: Tried) -> Iterator[Said]:
