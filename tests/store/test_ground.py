@@ -115,6 +115,15 @@ def test_a_secret_is_made_once_and_never_replaced(tmp_path: Path) -> None:
         secret_of(tmp_path / "a")
 
 
+def test_of_two_who_make_a_secret_at_once_one_wins(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    keep_secret(tmp_path / "a")
+    held = secret_of(tmp_path / "a")
+    monkeypatch.setattr(Path, "exists", lambda _: False)  # as the other saw it, a moment ago
+    keep_secret(tmp_path / "a")
+    assert secret_of(tmp_path / "a") == held
+    assert [p.name for p in tmp_path.iterdir()] == ["a"]
+
+
 def test_a_process_begins_one_desk(tmp_path: Path) -> None:
     with pytest.raises(RuntimeError):
         begin(Whereabouts(tmp_path / "another"))

@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 
-from secondfix.house import uuid7
+from secondfix.house import LARGEST_FILE_BYTES, uuid7
 from secondfix.store.door import (
     Account,
     Conflicting,
@@ -13,6 +13,7 @@ from secondfix.store.door import (
     Known,
     Refused,
     Saved,
+    UnknownError,
     begin_house,
     edit_answer,
     edit_bytes,
@@ -133,6 +134,20 @@ def test_what_has_faults_is_kept_byte_for_byte_and_never_current(begun_house: Ac
     assert edit_bytes(HOUSE, 2) == sent
     assert edit_answer(HOUSE, 2) == answer
     assert open_house(HOUSE).number == 1
+
+
+def test_what_is_too_large_is_refused_and_not_kept(begun_house: Account) -> None:
+    answer = save(HOUSE, b" " * (LARGEST_FILE_BYTES + 1), base=1, by=begun_house)
+    assert isinstance(answer, Refused)
+    assert (answer.kept, len(edits(HOUSE))) == (None, 1)
+
+
+def test_an_unknown_house_or_edit_is_told(begun_house: Account) -> None:
+    for house, number in ((HOUSE, 2), ("01936b1e-7a40-7c21-8f3e-5d2c9a71b699", 1)):
+        with pytest.raises(UnknownError):
+            edit_bytes(house, number)
+    with pytest.raises(UnknownError):
+        save("no id", b"{", base=1, by=begun_house)
 
 
 def test_another_houses_document_is_refused(begun_house: Account) -> None:

@@ -2,7 +2,7 @@
 
 from django.contrib.auth.password_validation import validate_password
 from django.core.exceptions import ValidationError
-from django.db import IntegrityError, transaction
+from django.db import IntegrityError, connection, transaction
 
 from secondfix.house import Fault
 from secondfix.store.answers import NotAllowedError, Refused, UnknownError
@@ -34,6 +34,8 @@ def create_account(*, username: str, password: str, right: Right, by: Account | 
     made.set_password(password)
     try:
         with transaction.atomic():
+            if by is None:
+                _alone()
             if by is None and (Account.objects.exists() or made.right != Right.WRITER):
                 raise NotAllowedError("the first account is a writer; later ones are made by a writer")
             if by is not None:
@@ -70,6 +72,13 @@ def change_account(
             return Refused((Fault("account", username, "the last writer", "another writer first"),))
         account.save(update_fields=["right", "is_active"])
     return account
+
+
+def _alone() -> None:
+    """Of two who make the first account at once the later waits, and is refused; SQLite has one writer."""
+    if connection.vendor == "postgresql":
+        with connection.cursor() as cursor:
+            cursor.execute("LOCK TABLE store_account IN EXCLUSIVE MODE")
 
 
 def _name_faults(username: str) -> list[Fault]:

@@ -27,7 +27,10 @@ def write_cover(house_id: str, sheet: Cover, *, by: Account) -> None:
 
 
 def erase_cover(house_id: str, *, by: Account) -> None:
-    """Erase names and addresses from the database's files too; backups made before still hold them."""
+    """Erase names and addresses from the database's files too; backups made before still hold them.
+
+    Where somebody reads in that very moment, SQLite's log is emptied with the next save after it.
+    """
     require_writer(by)
     CoverSheet.objects.filter(house=found(house_id)).delete()
     _overwrite()

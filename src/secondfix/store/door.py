@@ -27,7 +27,7 @@ from secondfix.store.answers import (
 )
 from secondfix.store.backup import back_up, restore
 from secondfix.store.covers import cover, erase_cover, write_cover
-from secondfix.store.entries import journal, journal_bytes, post_entries
+from secondfix.store.entries import journal, journal_bytes, journal_size, post_entries
 from secondfix.store.history import edit_answer, edit_bytes, edit_changes, edits, go_back
 from secondfix.store.houses import begin_house, bring_back, house_row, houses, open_house, put_away, set_stage
 from secondfix.store.issuing import issue, issued, issues
@@ -78,6 +78,7 @@ __all__ = [
     "issues",
     "journal",
     "journal_bytes",
+    "journal_size",
     "keep_code",
     "open_house",
     "post_entries",

@@ -1,5 +1,6 @@
 """The journal: lines taken in word for word, each once, and given out again."""
 
+from datetime import datetime
 from uuid import UUID
 
 from django.db import transaction
@@ -45,15 +46,25 @@ def post_entries(house_id: str, data: bytes, *, by: Account) -> Posted:
     return Posted(tuple(taken), tuple(again), tuple(faults), tuple(other))
 
 
-def journal(house_id: str) -> tuple[Journal, list[Fault]]:
-    """The journal of a house, and a fault for each line that cannot be read. Raises UnknownError."""
-    return read_journal(journal_bytes(house_id), where="journal")
+def journal(house_id: str, *, until: datetime | None = None) -> tuple[Journal, list[Fault]]:
+    """The journal of a house, and a fault for each line that cannot be read. Raises UnknownError.
+
+    ``until`` leaves out what came to this desk later: what somebody had not yet been shown.
+    """
+    return read_journal(journal_bytes(house_id, until=until), where="journal")
 
 
-def journal_bytes(house_id: str) -> bytes:
+def journal_bytes(house_id: str, *, until: datetime | None = None) -> bytes:
     """Every line word for word, in the order of ids. Raises UnknownError."""
-    lines = JournalEntry.objects.filter(house=found(house_id)).order_by("id").values_list("line", flat=True)
-    return "".join(f"{line}\n" for line in lines).encode()
+    rows = JournalEntry.objects.filter(house=found(house_id))
+    if until is not None:
+        rows = rows.filter(arrived_at__lte=until)
+    return "".join(f"{line}\n" for line in rows.order_by("id").values_list("line", flat=True)).encode()
+
+
+def journal_size(house_id: str) -> int:
+    """How many entries stand: they are only ever added, so an equal count is the same journal."""
+    return JournalEntry.objects.filter(house=found(house_id)).count()
 
 
 def _lines(data: bytes, house_id: str) -> tuple[dict[str, tuple[str, str]], list[Fault]]:
