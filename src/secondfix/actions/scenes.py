@@ -1,5 +1,6 @@
 """Scenes: what each scene does to every load, and what is wrong with the scenes."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from secondfix import radio
@@ -28,6 +29,38 @@ def scenes(house: House, *, assumptions: Assumptions) -> Resolved:
     resolutions = package.resolve(rows)
     times = package.scene_times(rows, resolutions, settled, air)
     return Resolved(resolutions, times, tuple(in_order(package.check(rows, settled, air))))
+
+
+@dataclass(frozen=True, slots=True)
+class Differing:
+    """One crossing that an edit changes; None where the scene does not stand."""
+
+    scene_id: str
+    scene_name: str
+    load_id: str
+    before: package.Cell | None
+    after: package.Cell | None
+
+
+def differing(before: Iterable[package.Resolution], after: House) -> tuple[Differing, ...]:
+    """Every crossing that is not as it was, in the order of scenes and loads.
+
+    ``before`` are the resolutions of the house as it stands. Of a scene that is new, or taken out, only
+    the loads that it names are told.
+    """
+    was = {r.scene_id: r for r in before}
+    now = {r.scene_id: r for r in package.resolve(schedule(after, after.models))}
+    found = []
+    for scene_id, scene in {**was, **now}.items():
+        for load_id in scene.crossings:
+            old, new = _cell(was.get(scene_id), load_id), _cell(now.get(scene_id), load_id)
+            if old != new and any(cell and cell.named for cell in (old, new)):
+                found.append(Differing(scene_id, scene.name, load_id, old, new))
+    return tuple(found)
+
+
+def _cell(resolution: package.Resolution | None, load_id: str) -> package.Cell | None:
+    return package.cell_of(resolution.crossings[load_id]) if resolution else None
 
 
 def resolved_as_json(resolved: Resolved) -> dict[str, object]:

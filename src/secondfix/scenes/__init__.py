@@ -8,7 +8,7 @@ from secondfix.scenes.next_starts import Coming, coming
 from secondfix.scenes.resolving import resolve
 from secondfix.scenes.span import Span
 from secondfix.scenes.sun import SunState, SunTimes, sun_times
-from secondfix.scenes.table import Cell, SceneSchedule, scene_schedule
+from secondfix.scenes.table import Cell, SceneSchedule, by_room, cell_of, scene_schedule
 from secondfix.scenes.timing import Group, NetworkTime, SceneTime, scene_times
 from secondfix.scenes.wording import time_words
 
@@ -30,6 +30,8 @@ __all__ = [
     "Span",
     "SunState",
     "SunTimes",
+    "by_room",
+    "cell_of",
     "check",
     "coming",
     "coming_as_json",

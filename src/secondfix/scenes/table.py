@@ -3,6 +3,8 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from secondfix.findings import Severity
+from secondfix.house import House
 from secondfix.scenes.crossing import Crossing, CrossingKind, Ledger, Reason, Resolution
 from secondfix.scenes.timing import SceneTime
 from secondfix.scenes.wording import time_words, to_words
@@ -12,11 +14,25 @@ _DOT = "·"  # no rule names the load
 
 @dataclass(frozen=True, slots=True)
 class Cell:
-    """What stands at a crossing: a few words, the sentence behind them, and whether it calls for a note."""
+    """What stands at a crossing: a few words, and the sentence behind them.
+
+    ``shape`` is that of the legend which a crossing that calls for a note wears: danger, fault or
+    cannot_tell; empty for any other.
+    """
 
     words: str
     why: str
-    noted: bool
+    shape: str
+
+    @property
+    def noted(self) -> bool:
+        """Whether it calls for a note."""
+        return bool(self.shape)
+
+    @property
+    def named(self) -> bool:
+        """Whether any rule or command speaks of the load."""
+        return self.words != _DOT
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,13 +61,27 @@ def scene_schedule(resolutions: tuple[Resolution, ...], times: Iterable[SceneTim
         Column(r.scene_id, r.name, r.starts, r.ledger, words.get(r.scene_id)) for r in resolutions
     )
     loads = resolutions[0].crossings if resolutions else {}
-    rows = tuple((load, tuple(_cell(r.crossings[load]) for r in resolutions)) for load in loads)
+    rows = tuple((load, tuple(cell_of(r.crossings[load]) for r in resolutions)) for load in loads)
     return SceneSchedule(columns, rows)
 
 
-def _cell(crossing: Crossing) -> Cell:
-    noted = bool(crossing.refused) or crossing.kind in {CrossingKind.CONFLICT, CrossingKind.CANNOT_TELL}
-    return Cell(_words(crossing), crossing.why, noted)
+def by_room(house: House, chart: SceneSchedule) -> list[tuple[str, tuple[Cell, ...]]]:
+    """The rows, room by room in the order of the document."""
+    rooms = list(house.rooms)
+    return sorted(chart.rows, key=lambda row: rooms.index(house.loads[row[0]].room))
+
+
+def cell_of(crossing: Crossing) -> Cell:
+    """What the chart shows at one crossing."""
+    return Cell(_words(crossing), crossing.why, _shape(crossing))
+
+
+def _shape(crossing: Crossing) -> str:
+    if crossing.kind is CrossingKind.CANNOT_TELL:
+        return "cannot_tell"
+    if crossing.kind is CrossingKind.CONFLICT:
+        return "danger" if crossing.worst is Severity.DANGER else "fault"
+    return "danger" if crossing.refused else ""
 
 
 def _words(crossing: Crossing) -> str:

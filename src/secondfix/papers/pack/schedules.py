@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from secondfix.assumptions import Assumptions
 from secondfix.electrical import amperes_between, current_of
-from secondfix.findings import Finding, Severity
+from secondfix.findings import Finding
 from secondfix.house import ABSENT, EARTH, Duty, Fact, Load, Row, Schedule, is_nec
 from secondfix.papers.blocks import (
     Block,
@@ -24,11 +24,11 @@ from secondfix.papers.duties import duty_words, rows_of_box
 from secondfix.papers.figures import NOT_KNOWN, known_value, watts
 from secondfix.papers.pack.wall_boxes import wall_box_blocks
 from secondfix.papers.places import device_words, thing_words
-from secondfix.scenes import Crossing, Resolution, SceneSchedule, SceneTime, resolve, scene_schedule
+from secondfix.scenes import Cell as Crossed
+from secondfix.scenes import SceneSchedule, SceneTime, by_room, resolve, scene_schedule
 from secondfix.terms import KIND_LABELS, PURPOSES
 
 _SCENES_PER_TABLE = 8
-_SHAPES = {"refused": "danger", "conflict": "fault", "cannot tell": "cannot_tell"}
 
 
 def switch_schedule_sheet(
@@ -136,16 +136,15 @@ def _current(schedule: Schedule, load_id: str, load: Load, assumptions: Assumpti
 
 def scene_schedule_sheet(schedule: Schedule, number: str, times: Iterable[SceneTime] = ()) -> Sheet:
     """Causes across, effects down, ledger and times beneath; a note for every crossing that needs one."""
-    resolutions = resolve(schedule)
-    chart = scene_schedule(resolutions, times)
+    chart = scene_schedule(resolve(schedule), times)
     blocks: list[Block] = []
     tables = -(-len(chart.columns) // _SCENES_PER_TABLE)
     each = -(-len(chart.columns) // max(tables, 1))
     for n in range(tables):
-        blocks.append(_scene_table(schedule, chart, resolutions, slice(n * each, (n + 1) * each)))
+        blocks.append(_scene_table(schedule, chart, slice(n * each, (n + 1) * each)))
     if not blocks:
         blocks = [para("The house has no scenes.")]
-    blocks.append(notes(_scene_notes(schedule, chart, resolutions)))
+    blocks.append(notes(_scene_notes(schedule, chart)))
     says = (
         "Causes across, effects down. A dot is a load that no rule names; left alone is a load that a rule "
         "would reach and that an exception or its purpose keeps out."
@@ -153,12 +152,7 @@ def scene_schedule_sheet(schedule: Schedule, number: str, times: Iterable[SceneT
     return Sheet(number, "Scene schedule", says, blocks)
 
 
-def _scene_table(
-    schedule: Schedule,
-    chart: SceneSchedule,
-    resolutions: Sequence[Resolution],
-    part: slice,
-) -> Block:
+def _scene_table(schedule: Schedule, chart: SceneSchedule, part: slice) -> Block:
     house = schedule.house
     shown = chart.columns[part]
     columns = [column("Room", fr=1.1), column("Effect on load", fr=1.7), column("Purpose", fr=1.3)]
@@ -168,14 +162,11 @@ def _scene_table(
     ]
     rows: list[list[Cell]] = [[soft("Starts by"), "", "", *starts]]
     last = ""
-    for load_id, cells in sorted(
-        chart.rows, key=lambda row: list(house.rooms).index(house.loads[row[0]].room)
-    ):
+    for load_id, cells in by_room(house, chart):
         load = house.loads[load_id]
         room = house.rooms[load.room].name
         purpose = PURPOSES[load.purpose].label if load.purpose else NOT_KNOWN
-        crossings = [x.crossings[load_id] for x in resolutions[part]]
-        effects = [_effect(c.words, x) for c, x in zip(cells[part], crossings, strict=True)]
+        effects = [_effect(c) for c in cells[part]]
         rows.append(
             [soft(room if load.room != last else ""), f"{load_id} {load.name}", soft(purpose), *effects]
         )
@@ -193,24 +184,19 @@ def _scene_table(
     return table(columns, rows)
 
 
-def _effect(words: str, crossing: Crossing) -> Cell:
-    if words in _SHAPES:
-        return marked(_shape(words, crossing), words)
-    return strong(words) if words.startswith(("on", "off")) else soft(words)
+def _effect(cell: Crossed) -> Cell:
+    if cell.words.startswith(("on", "off")):
+        return strong(cell.words)
+    return marked(cell.shape, cell.words) if cell.noted else soft(cell.words)
 
 
-def _shape(words: str, crossing: Crossing) -> str:
-    """The legend's shape: a conflict that is a danger wears the danger's."""
-    shape = _SHAPES.get(words, "danger")
-    return "danger" if shape == "fault" and crossing.worst is Severity.DANGER else shape
-
-
-def _scene_notes(schedule: Schedule, chart: SceneSchedule, resolutions: Sequence[Resolution]) -> list[Block]:
+def _scene_notes(schedule: Schedule, chart: SceneSchedule) -> list[Block]:
     out: list[Block] = []
     for n, c in enumerate(chart.columns):
         for load_id, cells in chart.rows:
             if cells[n].noted:
                 head = f"{c.name} × {load_id} {schedule.house.loads[load_id].name}"
-                shape = _shape(cells[n].words, resolutions[n].crossings[load_id])
-                out.append({"shape": shape, "number": "", "head": head, "says": cells[n].why, "soft": ""})
+                out.append(
+                    {"shape": cells[n].shape, "number": "", "head": head, "says": cells[n].why, "soft": ""}
+                )
     return out
