@@ -11,10 +11,16 @@ from secondfix.terms import Known
 LONGEST = 12_000  # an outline of 500 corners
 
 
-def shown_thing(house: House, kind: ThingKind, path: str) -> dict[str, str]:
-    """The texts of the thing at ``path`` by field; empty for what is not stated, or where nothing stands."""
+def shown_thing(
+    house: House, kind: ThingKind, path: str, keys: Collection[str] | None = None
+) -> dict[str, str]:
+    """The texts of the thing at ``path`` by field; empty for what is not stated, or where nothing stands.
+
+    ``keys`` names the fields that are wanted; None is all of them.
+    """
     thing = _at(house, path)
-    return {f.key: text_of(f.cell, _at(thing, f.path), house) for f in fields_of(kind, house)}
+    wanted = (f for f in fields_of(kind, house) if keys is None or f.key in keys)
+    return {f.key: text_of(f.cell, _at(thing, f.path), house) for f in wanted}
 
 
 def thing_changes(
@@ -51,9 +57,9 @@ def begun(
 
 
 def next_id(kind: ThingKind, house: House, used: Callable[[str], Collection[int] | None]) -> str:
-    """An id that nothing in the house has, above every number that ``used`` knows for the letter (None: no other).
+    """An id that nothing in the house has, above every number that ``used`` knows for the letter.
 
-    It is written as those that stand are: with two digits where they have two, in a new house too.
+    ``used`` answers None where it knows of no other than those that stand. The id is written as those that stand are: with two digits where they have two, in a new house too.
     """
     things = getattr(house, kind.collection)
     own = [key.removeprefix(kind.letter) for key in things if key.startswith(kind.letter)]

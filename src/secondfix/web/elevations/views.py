@@ -4,16 +4,12 @@ from django.http import HttpRequest, HttpResponse
 from django.utils.safestring import mark_safe
 from django.views.decorators.http import require_GET
 
-from secondfix.papers import Palette, elevations_svg
+from secondfix.papers import elevations_svg
 from secondfix.store import door
 from secondfix.web.frame.asked import Asked, asked
+from secondfix.web.frame.ink import INK
 from secondfix.web.frame.places import way_to
 from secondfix.web.frame.showing import show
-
-# The ink of the page itself: one drawing serves the day and the night sheet.
-INK = Palette(
-    "var(--paper)", "var(--panel)", "var(--ink)", "var(--soft)", "var(--line)", "var(--hair)", "var(--accent)"
-)
 
 
 @require_GET

@@ -11,12 +11,11 @@ from secondfix.exchange import Column, columns_of, shown_row
 from secondfix.findings import Finding
 from secondfix.house import Row
 from secondfix.papers import SHAPE_WORDS, shape_of
-from secondfix.terms import KNOWN_LABELS
 from secondfix.web.frame.asked import Asked
+from secondfix.web.frame.softened import softened
 from secondfix.web.templatetags.words import mark
 
 _MOST_ANSWERS = 2
-_KNOWN = {f"{label})" for label in KNOWN_LABELS.values()}
 
 
 def heads(about: Asked) -> tuple[Column, ...]:
@@ -61,7 +60,7 @@ def _of_parts(row: Row, at: defaultdict[str, list[Finding]]) -> Iterator[Finding
 def _row(about: Asked, row: Row, findings: list[Finding], *, first: bool) -> str:
     texts = shown_row(about.house, row)
     cells = "".join(
-        f'<td role="gridcell" tabindex="-1" data-key="{key}">{_softened(text)}</td>'
+        f'<td role="gridcell" tabindex="-1" data-key="{key}">{softened(text)}</td>'
         for key, text in texts.items()
     )
     box = f' id="{row.box_id}"' if first else ""
@@ -77,14 +76,6 @@ def _row(about: Asked, row: Row, findings: list[Finding], *, first: bool) -> str
         f'<td role="gridcell" class="answers">{_answers(findings)}</td>{cells}'
         f'<td role="gridcell" class="soft">{device}</td></tr>'
     )
-
-
-def _softened(text: str) -> str:
-    """How a value is known in a smaller hand behind it; the text of the cell is the same."""
-    head, bracket, known = text.rpartition(" (")
-    if bracket and known in _KNOWN:
-        return f"{escape(head)}<small> ({known}</small>"
-    return escape(text)
 
 
 def _answers(findings: list[Finding]) -> str:
