@@ -1,37 +1,19 @@
 """The demo house: each trouble is found at its place by its rule, little else; mended, nothing is left."""
 
-from functools import cache
 from pathlib import Path
 
 import pytest
 
 from secondfix import joining
-from secondfix.actions.check import check
 from secondfix.assumptions import default_assumptions
 from secondfix.files import shipped_models
-from secondfix.findings import Finding, Outcome, Severity
-from secondfix.house import Duty, House, as_canonical_json, read_house, schedule
+from secondfix.findings import Outcome, Severity
+from secondfix.house import Duty, as_canonical_json, schedule
 from secondfix.joining import Mark, links_of, walk
 from secondfix.radio import reach
+from tests.demo.reading import findings_of, house_of, text_of
 
-DEMO = Path(__file__).resolve().parents[2] / "demo"
 TROUBLED, MENDED = "house.json", "house-mended.json"
-
-
-def text_of(name: str) -> str:
-    return (DEMO / name).read_text(encoding="utf-8")
-
-
-@cache
-def house_of(name: str) -> House:
-    house = read_house(text_of(name).encode(), where=name, models={})
-    assert isinstance(house, House), "\n".join(map(str, house))
-    return house
-
-
-@cache
-def findings_of(name: str) -> tuple[Finding, ...]:
-    return check(house_of(name), assumptions=default_assumptions()).findings
 
 
 F, T = Outcome.FAILS, Outcome.CANNOT_TELL

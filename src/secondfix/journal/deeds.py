@@ -94,36 +94,32 @@ class Joined(Entry):
         return ("joined", self.network, self.address, self.node)
 
 
-class JoinFailed(Entry):
+class _OfNetwork(Entry):
+    """What came of a device and a network, without an address."""
+
+    speaks_of: ClassVar[frozenset[str]] = frozenset({"device"})
+    kind: str
+    network: Id
+
+    @property
+    def aspect(self) -> str:
+        return "joining"
+
+    @property
+    def value(self) -> Hashable:
+        return (self.kind, self.network)
+
+
+class JoinFailed(_OfNetwork):
     """A device did not join; ``note`` says what was seen."""
 
-    speaks_of: ClassVar[frozenset[str]] = frozenset({"device"})
     kind: Literal["join_failed"]
-    network: Id
-
-    @property
-    def aspect(self) -> str:
-        return "joining"
-
-    @property
-    def value(self) -> Hashable:
-        return ("join_failed", self.network)
 
 
-class Excluded(Entry):
+class Excluded(_OfNetwork):
     """A device was removed from a network, by the protocol's own way."""
 
-    speaks_of: ClassVar[frozenset[str]] = frozenset({"device"})
     kind: Literal["excluded"]
-    network: Id
-
-    @property
-    def aspect(self) -> str:
-        return "joining"
-
-    @property
-    def value(self) -> Hashable:
-        return ("excluded", self.network)
 
 
 class Named(Entry):
