@@ -3,15 +3,18 @@
 import json
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Any
 
 from secondfix.actions.as_built import switched
 from secondfix.catalogue import Model
 from secondfix.house import Fault, House, schedule
 from secondfix.journal import (
+    AsBuilt,
     Entry,
     Folded,
     Journal,
+    Press,
     Told,
     as_built,
     fold,
@@ -77,26 +80,36 @@ def record(
     withdraws the latest entry there, where there is one alone. A first fault in one line otherwise. An entry
     that the house cannot take is refused as a slip, unless it is to be kept ``anyway``.
     """
-    sees = latest(journal, head["subject"])
-    plain = {"format": 1, "house": house.id, **head, "sees": list(sees[:1000]), **own}
-    named = {"snag_cleared": ("clears", _open), "withdrawn": ("of", _latest)}.get(head["kind"])
-    if named is not None and named[0] not in plain:
-        key, there = named
-        choices = there(fold(house, journal), head["subject"])
-        if len(choices) != 1:
-            expected = "; ".join(f"{i} ({words})" for i, words in choices.items())
-            return Fault("KEY=VALUE", key, "nothing", f"one of {expected}" if choices else "an entry to name")
-        plain[key] = next(iter(choices))
-    if plain.get("answered") == AS_IT_SHOULD:
-        plain["answered"] = _expected(house, journal, head["subject"], models)
-    entry = new_entry(plain, where="entry")
-    if isinstance(entry, Fault):  # a name of digits alone is text all the same
-        as_text = {k: v if isinstance(v, str | dict | list) else json.dumps(v) for k, v in own.items()}
-        again = new_entry({**plain, **as_text}, where="entry")
-        if isinstance(again, Fault):
-            return entry
-        entry = again
-    built = as_built(house, merge(journal, journal_of([entry])), models=models)
+    return record_all(house, journal, [(head, own)], models=models, anyway=anyway)[0]
+
+
+def record_all(
+    house: House,
+    journal: Journal,
+    asked: Sequence[tuple[Plain, Plain]],
+    *,
+    models: Mapping[str, Model],
+    anyway: bool = False,
+) -> tuple[Recorded | Fault, ...]:
+    """Several entries that one writer makes at once, as ``record`` makes each: later ones have seen earlier.
+
+    Each is answered by itself; the house is built once with all of them.
+    """
+    book = _Book(house, journal, models)
+    made: list[Entry | Fault] = []
+    for head, own in asked:
+        entry = book.entry(head, own)
+        made.append(entry)
+        if isinstance(entry, Entry):
+            book.journal = merge(book.journal, journal_of([entry]))
+    if not any(isinstance(m, Entry) for m in made):
+        return tuple(m for m in made if isinstance(m, Fault))
+    built = as_built(house, book.journal, models=models)
+    return tuple(m if isinstance(m, Fault) else _held(m, built, anyway=anyway) for m in made)
+
+
+def _held(entry: Entry, built: AsBuilt, *, anyway: bool) -> Recorded | Fault:
+    """The entry with what the as-built house says of it."""
     told = tuple(t for t in built.told if t.entry == entry.id)
     serious = next((t.words for t in told if t.serious), None)
     if serious and not anyway:
@@ -104,19 +117,56 @@ def record(
     return Recorded(entry, told)
 
 
-def _expected(house: House, journal: Journal, subject: str, models: Mapping[str, Model]) -> object:
-    """What should answer in the as-built house; the words as they stand where nothing says."""
-    built = as_built(house, journal, models=models)
-    kind, _, name = subject.partition(":")
-    if kind == "scene":
-        rows = schedule(built.house, built.house.models)
-        scene = next((r for r in resolve(rows) if r.scene_id == name), None)
-        return AS_IT_SHOULD if scene is None else switched(scene)
-    test = function_test(built.house, built.folded)
-    press = next((p for p in test.presses if p.subject == subject), None)
-    if press is None or press.expected is None:
-        return AS_IT_SHOULD
-    return dict.fromkeys(press.expected, "changed")
+class _Book:
+    """A house and what its writer has seen of the journal so far."""
+
+    def __init__(self, house: House, journal: Journal, models: Mapping[str, Model]) -> None:
+        self.house, self.journal, self.models = house, journal, models
+        self._first = journal
+
+    def entry(self, head: Plain, own: Plain) -> Entry | Fault:
+        """One entry, or its first fault."""
+        sees = latest(self.journal, head["subject"])
+        plain = {"format": 1, "house": self.house.id, **head, "sees": list(sees[:1000]), **own}
+        named = {"snag_cleared": ("clears", _open), "withdrawn": ("of", _latest)}.get(head["kind"])
+        if named is not None and named[0] not in plain:
+            key, there = named
+            choices = there(fold(self.house, self.journal), head["subject"])
+            if len(choices) != 1:
+                expected = "; ".join(f"{i} ({words})" for i, words in choices.items())
+                wanted = f"one of {expected}" if choices else "an entry to name"
+                return Fault("KEY=VALUE", key, "nothing", wanted)
+            plain[key] = next(iter(choices))
+        if plain.get("answered") == AS_IT_SHOULD:
+            plain["answered"] = self._expected(head["subject"])
+        entry = new_entry(plain, where="entry")
+        if isinstance(entry, Fault):  # a name of digits alone is text all the same
+            as_text = {k: v if isinstance(v, str | dict | list) else json.dumps(v) for k, v in own.items()}
+            again = new_entry({**plain, **as_text}, where="entry")
+            return entry if isinstance(again, Fault) else again
+        return entry
+
+    @cached_property
+    def _before(self) -> AsBuilt:
+        """The house as the journal had it before the first entry."""
+        return as_built(self.house, self._first, models=self.models)
+
+    @cached_property
+    def _presses(self) -> dict[str, Press]:
+        test = function_test(self._before.house, self._before.folded)
+        return {p.subject: p for p in test.presses}
+
+    def _expected(self, subject: str) -> object:
+        """What should answer in the as-built house; the words as they stand where nothing says."""
+        kind, _, name = subject.partition(":")
+        if kind == "scene":
+            rows = schedule(self._before.house, self._before.house.models)
+            scene = next((r for r in resolve(rows) if r.scene_id == name), None)
+            return AS_IT_SHOULD if scene is None else switched(scene)
+        press = self._presses.get(subject)
+        if press is None or press.expected is None:
+            return AS_IT_SHOULD
+        return dict.fromkeys(press.expected, "changed")
 
 
 def _open(folded: Folded, subject: str) -> dict[str, str]:

@@ -9,8 +9,8 @@ from secondfix.papers.drawing import SHAPE_WORDS, elevations_svg, plan_svg, shap
 from secondfix.papers.findings_paper import findings_pdf
 from secondfix.papers.pack import Hanging, Key, key_ring_pdf, pack_file, pack_pdf
 from secondfix.papers.palette import DAY, NIGHT, Palette
-from secondfix.papers.places import about_words, room_name
-from secondfix.papers.record import Record, revision_words
+from secondfix.papers.places import about_words, room_name, thing_words
+from secondfix.papers.record import EntryLine, Record, entry_line, entry_lines, revision_words
 from secondfix.papers.setting import Setting, SheetSize, TitleBlock
 from secondfix.papers.swap import swap_pdf
 from secondfix.papers.worksheets_paper import worksheets_pdf
@@ -19,6 +19,7 @@ __all__ = [
     "DAY",
     "NIGHT",
     "SHAPE_WORDS",
+    "EntryLine",
     "Hanging",
     "Key",
     "Palette",
@@ -29,6 +30,8 @@ __all__ = [
     "TitleBlock",
     "about_words",
     "elevations_svg",
+    "entry_line",
+    "entry_lines",
     "findings_pdf",
     "key_ring_pdf",
     "pack_file",
@@ -38,5 +41,6 @@ __all__ = [
     "room_name",
     "shape_of",
     "swap_pdf",
+    "thing_words",
     "worksheets_pdf",
 ]

@@ -5,13 +5,22 @@ from collections.abc import Sequence
 from secondfix.findings import Finding
 from secondfix.papers.blocks import Sheet, para
 from secondfix.papers.record.differs import differences_sheet
-from secondfix.papers.record.history import history_sheet
+from secondfix.papers.record.history import EntryLine, entry_line, entry_lines, history_sheet
 from secondfix.papers.record.record import Record, revision_words
 from secondfix.papers.record.signed import signatures_sheet
 from secondfix.papers.record.snags import site_snags_sheet
 from secondfix.papers.record.tested import as_designed, record_sheet, tally
 
-__all__ = ["Record", "as_designed", "record_sheets", "revision_words", "site_words"]
+__all__ = [
+    "EntryLine",
+    "Record",
+    "as_designed",
+    "entry_line",
+    "entry_lines",
+    "record_sheets",
+    "revision_words",
+    "site_words",
+]
 
 NO_JOURNAL = (
     "No journal was given: nothing in this pack tells what was fitted, joined, tested or found on site."

@@ -2,8 +2,9 @@
 
 import heapq
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
 
-from secondfix.journal import Entry, Fitted, FunctionTested, history
+from secondfix.journal import Entry, Fitted, FunctionTested, SnagRaised, history
 from secondfix.papers.blocks import Cell, Sheet, across, column, ident, lines, para, soft, table
 from secondfix.papers.places import thing_words
 from secondfix.papers.record.record import Record
@@ -37,6 +38,36 @@ def history_sheet(record: Record, number: str) -> Sheet:
     return Sheet(number, "History of each place", says, blocks)
 
 
+@dataclass(frozen=True, slots=True)
+class EntryLine:
+    """One entry in words: ``of`` what it speaks of, ``state`` why it does not speak for it now."""
+
+    entry: Entry
+    place: str
+    of: str
+    what: str
+    state: str
+    when: str
+
+
+def entry_lines(record: Record) -> tuple[EntryLine, ...]:
+    """Every entry that counts, each after what its writer knew of the same thing, the latest last."""
+    folded = record.built.folded
+    of: dict[str, list[Entry]] = {}
+    for i in reversed(folded.latest_first):
+        entry = folded.counted.get(i)
+        if entry is not None:
+            of.setdefault(entry.subject, []).append(entry)
+    return tuple(entry_line(record, e) for e in _merged(of.values()))
+
+
+def entry_line(record: Record, entry: Entry) -> EntryLine:
+    """One entry in words."""
+    of, place = subject_words(record.house, subject(entry)), _place(record, entry)
+    when = clock_words(entry.at)
+    return EntryLine(entry, place, of, deed_words(record, entry), _state(record, entry), when)
+
+
 def _row(record: Record, entry: Entry) -> list[Cell]:
     what = deed_words(record, entry)
     state = _state(record, entry)
@@ -54,7 +85,9 @@ def _state(record: Record, entry: Entry) -> str:
         return "in conflict: it does not decide"
     if aside:
         return f"set aside: {'; '.join(aside)}"
-    return "" if _current(record, entry) else "a later entry took its place"
+    if isinstance(entry, SnagRaised):
+        return "open" if entry in built.folded.open_snags else "cleared"
+    return "" if not entry.aspect or _current(record, entry) else "a later entry took its place"
 
 
 def _current(record: Record, entry: Entry) -> bool:

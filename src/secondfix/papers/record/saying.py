@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from secondfix.house import House, is_nec
-from secondfix.journal import KINDS, Entry, Fitted, FunctionTested, Joined, Subject, subject_of
+from secondfix.journal import KINDS, Entry, Fitted, FunctionTested, Joined, Measured, Subject, subject_of
 from secondfix.papers.places import thing_words
 from secondfix.papers.record.record import Record
 from secondfix.papers.words import sentence
@@ -42,7 +42,8 @@ def subject_words(house: House, subject: Subject) -> str:
 def deed_words(record: Record, entry: Entry) -> str:
     """What was done or found, one sentence without its subject."""
     say = _SAYINGS.get(entry.kind)
-    said = say(record, entry) if say else entry.kind.replace("_", " ")
+    said = say(record, entry).removesuffix(": ") if say else entry.kind.replace("_", " ")
+    said = said.rstrip(".")
     return f"{said}. {sentence(entry.note)}" if entry.note else f"{said}."
 
 
@@ -112,6 +113,22 @@ def _plainly(words: str) -> Callable[[Record, Entry], str]:
     return say
 
 
+def _measured(_record: Record, entry: Entry) -> str:
+    assert isinstance(entry, Measured)
+    if entry.table:
+        return f"measured: {len(entry.table)} links heard"
+    parts = [
+        f"{entry.rssi_dbm} dBm" if entry.rssi_dbm is not None else "",
+        f"LQI {entry.lqi}" if entry.lqi is not None else "",
+    ]
+    return f"measured: {', '.join(p for p in parts if p)}"
+
+
+def _adopted(_record: Record, entry: Entry) -> str:
+    plain = entry.model_dump(mode="json")
+    return f"as-built adopted as {plain['to_revision']}, {len(plain['took_in'])} entries taken in"
+
+
 def _purpose(_record: Record, entry: Entry) -> str:
     return f"purpose set: {PURPOSES[entry.model_dump(mode='json')['purpose']].label}"
 
@@ -127,8 +144,14 @@ _SAYINGS: dict[str, Callable[[Record, Entry], str]] = {
     "survey_corrected": _corrected,
     "skipped": _plainly("skipped, {deed}: {reason}"),
     "function_tested": _tested,
+    "measured": _measured,
+    "snag_raised": _plainly("snag, {severity}: {words}"),
+    "snag_cleared": _plainly("snag cleared: {words}"),
+    "withdrawn": _plainly("an entry withdrawn: {reason}"),
+    "signed": _plainly("signed by {name}: {paper}"),
+    "adopted": _adopted,
 }
-assert _SAYINGS.keys() <= KINDS.keys()
+assert _SAYINGS.keys() == KINDS.keys()
 
 
 def subject(entry: Entry) -> Subject:
