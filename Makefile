@@ -5,14 +5,14 @@ BIN := .venv/bin
 FULL = PYTHON=$(PYTHON) sh requirements/install.sh test
 AGAIN = $(MAKE) --no-print-directory --keep-going
 
-.PHONY: run test test-deep lint format bench lock style types contracts suite
+.PHONY: run test test-deep lint format bench lock style types contracts chromium suite
 
 run:
 	@PYTHON=$(PYTHON) sh requirements/install.sh run
 	@$(BIN)/secondfix demo --out out
 
 test:
-	@start=$$(date +%s); $(FULL) && $(AGAIN) style types contracts suite; ended=$$?; \
+	@start=$$(date +%s); $(FULL) && $(AGAIN) style types contracts chromium suite; ended=$$?; \
 	echo "make test: $$(($$(date +%s) - start)) s in all"; exit $$ended
 
 test-deep:
@@ -47,5 +47,7 @@ types:
 	$(BIN)/mypy
 contracts:
 	$(BIN)/lint-imports --no-logo --cache-dir .import_linter_cache
+chromium:
+	@sh requirements/chromium.sh
 suite:
-	$(BIN)/pytest -q -n 2 --cov --cov-report=term:skip-covered --durations=20
+	$(BIN)/pytest -q -n 2 --dist loadgroup --cov --cov-report=term:skip-covered --durations=20

@@ -9,7 +9,10 @@ if ! command -v apt-get >/dev/null; then
   exit 1
 fi
 as_root=
-[ "$(id -u)" = 0 ] || as_root=sudo
+if [ "$(id -u)" != 0 ]; then
+  as_root=sudo
+  command -v sudo >/dev/null || { echo "The tests of the pages need Chromium: apt-get install chromium, as root" >&2; exit 1; }
+fi
 echo "Installing Debian's Chromium"
 $as_root apt-get update -qq
-DEBIAN_FRONTEND=noninteractive $as_root apt-get install -y -qq --no-install-recommends chromium >/dev/null
+$as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends chromium >/dev/null
