@@ -7,7 +7,15 @@ from typing import Any
 from django.urls import URLPattern, URLResolver, get_resolver, reverse
 
 # What stands for each argument of an address; the house is that of the fixture.
-VALUES: dict[str, Any] = {"kept": 1, "room_id": "R01", "form": "csv", "box_id": "B01"}
+VALUES: dict[str, Any] = {
+    "kept": 1,
+    "room_id": "R01",
+    "form": "csv",
+    "box_id": "B01",
+    "number": 1,
+    "letter": "A",
+    "paper": "findings",
+}
 
 
 @dataclass(frozen=True)

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from secondfix import radio, selection
 from secondfix.actions.as_built import as_built
 from secondfix.actions.check import Checked, check
+from secondfix.actions.ring import opened_by
 from secondfix.actions.scenes import scenes
 from secondfix.actions.settle import settled_assumptions
 from secondfix.actions.walk import Walked, walk
@@ -182,11 +183,5 @@ def _pictures(rows: Schedule, answers: Sequence[Finding]) -> Iterator[tuple[str,
 
 def keys_of(rows: Schedule, codes: Mapping[str, str]) -> tuple[Key, ...]:
     """The codes that this house refers to, each with what it opens."""
-    house = rows.house
-    opens = {n.key_ref: f"network {n.name}" for n in house.networks.values() if n.key_ref}
-    for device_id, device in house.devices.items():
-        if device.code_ref:
-            model = rows.model_of(device_id)
-            what = f"{device_id} {model.title if model else 'model not known'}"
-            opens[device.code_ref] = f"{what}, {rows.place_of_device(device_id)}"
+    opens = opened_by(rows)
     return tuple(Key(ref, opens[ref], codes[ref], codes[ref]) for ref in sorted(opens) if ref in codes)

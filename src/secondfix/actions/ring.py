@@ -1,7 +1,8 @@
-"""Ring: may this code be put on the key ring under this reference?"""
+"""Ring: may this code be put on the key ring under this reference, and what does a reference open?"""
 
 import re
 
+from secondfix.house import Schedule
 from secondfix.joining import CodeReading, read_code
 
 _REFERENCE = re.compile(r"^K[0-9]{2,4}$")
@@ -15,3 +16,15 @@ def ready_for_ring(reference: str, text: str, *, address: str | None = None) -> 
     if not reading.ok:
         return reading, " ".join(fault.says for fault in reading.faults)
     return reading, ""
+
+
+def opened_by(rows: Schedule) -> dict[str, str]:
+    """Every reference that the house uses, and what its code opens, in words."""
+    house = rows.house
+    opens = {n.key_ref: f"network {n.name}" for n in house.networks.values() if n.key_ref}
+    for device_id, device in house.devices.items():
+        if device.code_ref:
+            model = rows.model_of(device_id)
+            what = f"{device_id} {model.title if model else 'model not known'}"
+            opens[device.code_ref] = f"{what}, {rows.place_of_device(device_id)}"
+    return opens

@@ -140,6 +140,15 @@ class Posted:
 
 
 @dataclass(frozen=True, slots=True)
+class KeptCode:
+    """That a code is kept, since when and by whom; never the code."""
+
+    reference: str
+    at: datetime
+    by: str
+
+
+@dataclass(frozen=True, slots=True)
 class Shown:
     """One line of the trail: who was shown which reference, when."""
 

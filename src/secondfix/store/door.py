@@ -14,6 +14,7 @@ from secondfix.store.answers import (
     IdTaken,
     Issued,
     IssueRow,
+    KeptCode,
     Known,
     NoRingKeyError,
     NotAllowedError,
@@ -28,11 +29,11 @@ from secondfix.store.answers import (
 from secondfix.store.backup import back_up, restore
 from secondfix.store.covers import cover, erase_cover, write_cover
 from secondfix.store.entries import journal, journal_bytes, journal_size, post_entries
-from secondfix.store.history import edit_answer, edit_bytes, edit_changes, edits, go_back
+from secondfix.store.history import edit_answer, edit_bytes, edit_changes, edit_row, edits, go_back
 from secondfix.store.houses import begin_house, bring_back, house_row, houses, open_house, put_away, set_stage
 from secondfix.store.issuing import issue, issued, issues
 from secondfix.store.models import Account, Right, Stage
-from secondfix.store.ring import keep_code, references, show_code, shown
+from secondfix.store.ring import keep_code, kept_codes, references, show_code, shown
 from secondfix.store.saving import save, settle
 from secondfix.store.status import status
 
@@ -46,6 +47,7 @@ __all__ = [
     "IdTaken",
     "IssueRow",
     "Issued",
+    "KeptCode",
     "Known",
     "NoRingKeyError",
     "NotAllowedError",
@@ -68,6 +70,7 @@ __all__ = [
     "edit_answer",
     "edit_bytes",
     "edit_changes",
+    "edit_row",
     "edits",
     "erase_cover",
     "go_back",
@@ -80,6 +83,7 @@ __all__ = [
     "journal_bytes",
     "journal_size",
     "keep_code",
+    "kept_codes",
     "open_house",
     "post_entries",
     "put_away",

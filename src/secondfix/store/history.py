@@ -14,9 +14,16 @@ from secondfix.store.told import Answer, told_again
 def edits(house_id: str) -> tuple[EditRow, ...]:
     """Every edit, the latest first, those set aside too. Raises UnknownError."""
     rows = Edit.objects.filter(house=found(house_id)).select_related("by").defer("packed", "told")
-    return tuple(
-        EditRow(e.number, e.base, e.stands, e.at, e.by.username, e.words) for e in rows.order_by("-number")
-    )
+    return tuple(map(_row, rows.order_by("-number")))
+
+
+def edit_row(house_id: str, number: int) -> EditRow:
+    """One edit as the list has it. Raises UnknownError."""
+    return _row(edit_of(house_id, number))
+
+
+def _row(e: Edit) -> EditRow:
+    return EditRow(e.number, e.base, e.stands, e.at, e.by.username, e.words)
 
 
 def edit_bytes(house_id: str, number: int) -> bytes:

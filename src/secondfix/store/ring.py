@@ -15,7 +15,7 @@ from django.db import transaction
 from secondfix.actions.ring import ready_for_ring
 from secondfix.house import Fault
 from secondfix.store.accounts import require_writer
-from secondfix.store.answers import NoRingKeyError, Refused, Shown, UnknownError
+from secondfix.store.answers import KeptCode, NoRingKeyError, Refused, Shown, UnknownError
 from secondfix.store.houses import found
 from secondfix.store.models import Account, KeyEntry, KeyShown
 from secondfix.store.secrets_kept import secret_of
@@ -59,6 +59,12 @@ def references(house_id: str) -> tuple[str, ...]:
     """The references on the ring of a house, and no code. Raises UnknownError."""
     rows = found(house_id).keys.filter(replaced=False).order_by("reference")
     return tuple(rows.values_list("reference", flat=True))
+
+
+def kept_codes(house_id: str) -> tuple[KeptCode, ...]:
+    """The codes on the ring of a house by reference, each without itself. Raises UnknownError."""
+    rows = found(house_id).keys.filter(replaced=False).select_related("by").defer("sealed")
+    return tuple(KeptCode(r.reference, r.at, r.by.username) for r in rows.order_by("reference"))
 
 
 def show_code(house_id: str, reference: str, *, by: Account) -> str:

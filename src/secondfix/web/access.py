@@ -65,6 +65,14 @@ RULES: dict[str, Rule] = {
     "box": SHEET,
     "elevations": ASKED,
     "elevation": ASKED,
+    # the book: cover sheet, history, issues, key ring
+    "cover": SHEET,
+    "history": SHEET,
+    "edit": SHEET,
+    "compare": ASKED,
+    "issue": ASKED,
+    "issue-paper": ASKED,
+    "keys": SHEET,
 }
 
 

@@ -9,4 +9,7 @@ urlpatterns = [
     path("", include("secondfix.web.checks.urls")),
     path("", include("secondfix.web.elevations.urls")),
     path("", include("secondfix.web.schedule.urls")),
+    path("", include("secondfix.web.cover.urls")),
+    path("", include("secondfix.web.history.urls")),
+    path("", include("secondfix.web.keys.urls")),
 ]

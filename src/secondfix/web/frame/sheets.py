@@ -58,6 +58,21 @@ _HOUSE_SHEETS = (
         "All sheets of this house, and what is open. Choose a sheet to work on it.",
     ),
     Sheet(
+        "cover", "S0/02", "Cover sheet",
+        "Names and addresses of people, apart from the house, so that they can be erased for good. "
+        "They stand in no document, export or history.",
+    ),
+    Sheet(
+        "history", "S9/02", "History and issues",
+        "Every edit with who made it, when and what it changed; and what went out under a letter. "
+        "Nothing is lost: an earlier edit can be made the house again.",
+    ),
+    Sheet(
+        "keys", "S9/03", "Key ring",
+        "Codes that join devices and open networks, sealed, apart from the house, which holds references. "
+        "A code is shown only when it is asked for, and to whom stands below.",
+    ),
+    Sheet(
         "checks", "S1/01", "Checks",
         "What is wrong and what cannot be told, with value, limit, source and remedy. "
         "Choose a place to go to its row; nothing here calls a circuit safe.",
@@ -90,6 +105,20 @@ SIDE_SHEETS = (
         "box", "S4/02", "Wall box",
         "One wall box with its gangs, as a form. "
         "Leave empty what is not known: it stays a question, never a pass.",
+    ),
+    Sheet(
+        "edit", "S9/10", "One edit",
+        "What one edit changed, field by field, or why it was set aside. "
+        "The house can be made again as it was then.",
+    ),
+    Sheet(
+        "compare", "S9/11", "Two edits beside each other",
+        "Every field that differs from one edit to another. Choose any two.",
+    ),
+    Sheet(
+        "issue", "S9/12", "An issue as it went out",
+        "The revision that went out under this letter, with its papers. "
+        "Its checks are asked under the assumptions that were frozen into it.",
     ),
     Sheet(
         "settle", "S9/09", "Two edits of one field",
