@@ -20,6 +20,8 @@ ANY = "*"
 # What may pass once the statement is gone, for it was no fact of the house but what is wanted of it.
 MADE: dict[tuple[str, str], str] = {
     ("devices.*.gangs", "nec_no_neutral"): "a device that works no gang is wired to no line",
+    ("devices.*.gangs", "module_total"): "a device that works no gang carries nothing",
+    ("devices.*.gangs", "scenes.whole_entry"): "the whole of a device that works no gang reaches no load",
     ("scenes.*.rules", "scenes.times_clash"): "a scene that asks for nothing clashes with none",
     ("scenes.*.starts", "scenes.times_clash"): "a scene that nothing starts clashes with none",
     ("models.*.reports_presses", "scenes.start"): (
@@ -57,8 +59,17 @@ SILENT: dict[str, tuple[tuple[str, ...], str]] = {
     "loads.*.permanent_supply": (("permanent_supply",), "asked where the purpose does not settle it"),
     "models.*.box_volume_per_yoke_mm3": (("box_asked",), "no sheet in the box asks for a volume"),
     "models.*.module_total_ma": (("module_total",), "one gang, and no total printed"),
+    "models.*.repeats": (
+        ("radio.one_repeater",),
+        "told where routes are likely; else reach asks whether it repeats",
+    ),
+    "models.*.whole_switches": (
+        ("scenes.conflict", "scenes.entry", "scenes.level", "scenes.refused", "scenes.time"),
+        "nothing about a scene passes while scenes.whole_entry cannot tell what it reaches",
+    ),
     "naming": (("names.by_ear",), "asked where the names are said to be spoken"),
     "naming.*": (("names.by_ear",), "asked where the names are said to be spoken"),
+    "scenes.*.commands": ((ANY,), _NOT_ASKED),
     "scenes.*.rules": ((ANY,), _NOT_ASKED),
     "scenes.*.starts": ((ANY,), _NOT_ASKED),
     "wiring_rules": (
