@@ -3,9 +3,10 @@
 from secondfix.house.beginning import begin, uuid7
 from secondfix.house.building import Layer, Opening, Point, Position, Room, Storey, Wall
 from secondfix.house.canonical import as_canonical_json, json_schema, plain_of
+from secondfix.house.changes import Change, steps_of
 from secondfix.house.devices import Device, Eui64, KeyRef, ModelKey, Network, OutsideUse
 from secondfix.house.document import FORMAT, UUID7, House, is_nec
-from secondfix.house.editing import Change, edited, steps_of
+from secondfix.house.editing import edited
 from secondfix.house.faces import FAR_MM, Face, Hole, faces_of, holes_of, nearest_face, opening_ends
 from secondfix.house.faults import Fault
 from secondfix.house.looks import (

@@ -1,9 +1,15 @@
 """Saving: one byte sequence for one meaning; and the published JSON Schema."""
 
-import json
-from typing import Any
+from collections.abc import Mapping
+from typing import Any, TypeVar
+
+from pydantic import BaseModel
+from pydantic_core import to_json
 
 from secondfix.house.document import House
+
+T = TypeVar("T")
+_HOLDERS = {dict, list}
 
 
 def as_canonical_json(house: House) -> str:
@@ -12,25 +18,41 @@ def as_canonical_json(house: House) -> str:
     Byte-identical for canonical input; equal in meaning for any other. Two-space indent, UTF-8,
     one newline at the end.
     """
-    return json.dumps(plain_of(house), ensure_ascii=False, indent=2) + "\n"
+    return to_json(plain_of(house), indent=2).decode() + "\n"
 
 
-def plain_of(house: House) -> dict[str, Any]:
-    """The same as plain values, in the same order."""
-    plain = house.model_dump(mode="json", exclude_unset=True)
-    if "assumptions" in plain:
-        plain["assumptions"] = dict(sorted(plain["assumptions"].items()))
-    ordered: dict[str, Any] = _ordered(plain)
-    return ordered
+def plain_of(part: BaseModel) -> dict[str, Any]:
+    """The same as plain values, in the same order; of the whole house or of one part of it."""
+    plain = part.model_dump(mode="json", exclude_unset=True, exclude_none=True)
+    if isinstance(part, House) and "assumptions" in plain:
+        plain["assumptions"] = in_order(plain["assumptions"])
+    put_in_order(plain)
+    return plain
 
 
-def _ordered(value: Any) -> Any:
-    if isinstance(value, dict):
-        keys = sorted(value, key=_natural) if all(_is_id(k) for k in value) else list(value)
-        return {k: _ordered(value[k]) for k in keys if value[k] is not None}
-    if isinstance(value, list):
-        return [_ordered(v) for v in value]
-    return value
+def put_in_order(plain: dict[str, Any]) -> None:
+    """Put the ids of a plain value into natural order, at every depth, in place."""
+    waiting: list[Any] = [plain]
+    while waiting:
+        value = waiting.pop()
+        inside = value
+        if isinstance(value, dict):
+            inside = value.values()
+            if len(value) > 1 and all(map(_is_id, value)):
+                _sort(value)
+        waiting += [v for v in inside if type(v) in _HOLDERS]
+
+
+def _sort(value: dict[str, Any]) -> None:
+    inside = in_order(value)
+    if list(inside) != list(value):
+        value.clear()
+        value |= inside
+
+
+def in_order(members: Mapping[str, T]) -> dict[str, T]:
+    """Members in the natural order of their ids, assumptions in that of their names."""
+    return {key: members[key] for key in sorted(members, key=_natural)}
 
 
 def _is_id(key: str) -> bool:

@@ -1,120 +1,109 @@
-"""Edits of a document: set or take out what stands at a path, the rest untouched.
+"""Edits of a document: set or take out what stands at a path, the rest untouched."""
 
-A path is written as faults write it: ``boxes.B7.gangs.1.load``, ``scenes.S2.rules[0].to``.
-"""
-
-import copy
 import json
-import re
-from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
-from itertools import pairwise
-from typing import Any
+from collections.abc import Iterable, Mapping, Sequence
+from itertools import islice
+from typing import Any, get_origin
+
+from pydantic import BaseModel
 
 from secondfix.catalogue import Model
-from secondfix.house.canonical import plain_of
+from secondfix.house.canonical import in_order, plain_of, put_in_order
+from secondfix.house.changes import Change, apply, steps_of
 from secondfix.house.document import House
 from secondfix.house.faults import Fault
-from secondfix.house.read import read_house
+from secondfix.house.read import read_house, with_models
+from secondfix.house.references import reference_faults
+from secondfix.house.shape import shape_faults
+from secondfix.house.text import parse
 
-LONGEST_PATH = 400
 MOST_CHANGES = 20_000
-_STEP = re.compile(r"\.?([^.\[\]]+)|\[(\d{1,6})\]")
-
-
-@dataclass(frozen=True, slots=True)
-class Change:
-    """Put ``value`` (plain JSON) at ``path``; None takes out what stands there, a member of a list too."""
-
-    path: str
-    value: Any
+LARGEST_QUICK_BYTES = 1024 * 1024  # a change of more than this is read with the whole document
+_COLLECTIONS = {name for name, field in House.model_fields.items() if get_origin(field.annotation) is dict}
 
 
 def edited(house: House, changes: Iterable[Change], *, models: Mapping[str, Model]) -> House | list[Fault]:
     """The house with every change made in the order given, or all faults of it; ``house`` stays as it is.
 
     Objects on the way that do not stand yet are made; a list takes a new member at its end
-    (``rules[2]`` where two stand). A path that cannot be walked is a fault and names itself.
+    (``rules[2]`` where two stand). A path that cannot be walked is a fault and names itself. What is not
+    named is shared with ``house``, not made again; ids stand in natural order wherever something changed.
     """
-    plain = copy.deepcopy(plain_of(house))
-    faults: list[Fault] = []
-    for number, change in enumerate(changes):
-        if number >= MOST_CHANGES:
-            return [Fault("edit", "", f"more than {MOST_CHANGES:,} changes", f"at most {MOST_CHANGES:,}")]
-        fault = _apply(plain, change)
-        if fault is not None:
-            faults.append(fault)
+    all_of_them = tuple(islice(changes, MOST_CHANGES + 1))
+    if len(all_of_them) > MOST_CHANGES:
+        return [Fault("edit", "", f"more than {MOST_CHANGES:,} changes", f"at most {MOST_CHANGES:,}")]
+    quick = _by_members(house, all_of_them, models)
+    return edited_whole(house, all_of_them, models=models) if quick is None else quick
+
+
+def edited_whole(
+    house: House, changes: Iterable[Change], *, models: Mapping[str, Model]
+) -> House | list[Fault]:
+    """The same by writing the whole document anew and reading it: slow, and tells every fault."""
+    plain = plain_of(house)
+    told = [apply(plain, change) for change in changes]
+    faults = [fault for fault in told if fault is not None]
     if faults:
         return faults
+    put_in_order(plain)
     data = json.dumps(plain, ensure_ascii=False).encode()
     return read_house(data, where="edit", models=models)
 
 
-def steps_of(path: str) -> list[str | int] | None:
-    """The keys and indices of a path, or None where it is not one."""
-    steps: list[str | int] = []
-    at = 0
-    while at < len(path) <= LONGEST_PATH:
-        found = _STEP.match(path, at)
-        if found is None or (found.group(1) and at and path[at] != "."):
+def _by_members(house: House, changes: Sequence[Change], models: Mapping[str, Model]) -> House | None:
+    """The house where only the members that the changes name are validated; None where anything is amiss."""
+    touched = _touched(changes)
+    if touched is None:
+        return None
+    plain = {name: _plain_part(house, name, ids) for name, ids in touched.items() if _stands(house, name)}
+    if any(apply(plain, change) is not None for change in changes):
+        return None
+    data = json.dumps(plain, ensure_ascii=False).encode()
+    read, faults = parse(data, where="edit")
+    if faults or len(data) > LARGEST_QUICK_BYTES:
+        return None
+    put_in_order(read)
+    stand = {name: getattr(house, name) for name in House.model_fields if _stands(house, name)}
+    for name, ids in touched.items():
+        stand[name] = _put_together(stand.get(name), read.get(name), ids)
+    made = shape_faults({name: value for name, value in stand.items() if value is not None}, where="edit")
+    if isinstance(made, list):
+        return None
+    made = with_models(made, models)
+    return None if reference_faults(made, where="edit") else made
+
+
+def _touched(changes: Sequence[Change]) -> dict[str, set[str] | None] | None:
+    """By field of the house, the members that are named, or None where the field is named as a whole."""
+    touched: dict[str, set[str] | None] = {}
+    for change in changes:
+        steps = steps_of(change.path)
+        if steps is None or not isinstance(steps[0], str) or steps[0] not in House.model_fields:
             return None
-        steps.append(found.group(1) if found.group(2) is None else int(found.group(2)))
-        at = found.end()
-    return steps or None
+        name, member = steps[0], steps[1] if len(steps) > 1 else None
+        named = touched.setdefault(name, set())
+        if name not in _COLLECTIONS or not isinstance(member, str):
+            touched[name] = None
+        elif named is not None:
+            named.add(member)
+    return touched
 
 
-def _apply(plain: dict[str, Any], change: Change) -> Fault | None:
-    steps = steps_of(change.path)
-    if steps is None:
-        return Fault(
-            "edit", change.path[:LONGEST_PATH], "not a path", "keys joined by dots, such as boxes.B1"
-        )
-    node: Any = plain
-    for step, following in pairwise(steps):
-        below = _below(node, step)
-        if below is None:
-            if change.value is None:
-                return None  # nothing stands there: it is out already
-            below = [] if isinstance(following, int) else {}
-            if not _put(node, step, below):
-                return _no_way(change.path)
-        node = below
-    if change.value is None:
-        return _take_out(node, steps[-1], change.path)
-    return None if _put(node, steps[-1], copy.deepcopy(change.value)) else _no_way(change.path)
+def _stands(house: House, name: str) -> bool:
+    return name in house.model_fields_set and getattr(house, name) is not None
 
 
-def _below(node: Any, step: str | int) -> Any:
-    if isinstance(node, dict) and isinstance(step, str):
-        return node.get(step)
-    if isinstance(node, list) and isinstance(step, int) and step < len(node):
-        return node[step]
-    return None
+def _plain_part(house: House, name: str, ids: set[str] | None) -> Any:
+    """One field of the house as plain values, with the members that are named or with all."""
+    value = getattr(house, name)
+    if name in _COLLECTIONS:
+        return {key: plain_of(part) for key, part in value.items() if ids is None or key in ids}
+    return plain_of(value) if isinstance(value, BaseModel) else value
 
 
-def _put(node: Any, step: str | int, value: Any) -> bool:
-    if isinstance(node, dict):
-        if isinstance(step, str):
-            node[step] = value
-        return isinstance(step, str)
-    if not isinstance(node, list) or not isinstance(step, int) or step > len(node):
-        return False
-    node[step : step + 1] = [value]
-    return True
-
-
-def _take_out(node: Any, step: str | int, path: str) -> Fault | None:
-    if isinstance(node, dict) and isinstance(step, str):
-        node.pop(step, None)
-    elif isinstance(node, list) and isinstance(step, int):
-        if step < len(node):
-            node.pop(step)
-    else:
-        return _no_way(path)
-    return None
-
-
-def _no_way(path: str) -> Fault:
-    return Fault(
-        "edit", path, "no way there", "keys of objects, and members of lists up to the next free one"
-    )
+def _put_together(stood: Any, changed: Any, ids: set[str] | None) -> Any:
+    """The field again: members that were not named as they stood."""
+    if ids is None or changed is None:
+        return changed
+    members = {key: part for key, part in (stood or {}).items() if key not in ids} | changed
+    return in_order(members)

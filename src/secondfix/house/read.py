@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from secondfix.catalogue import Model
+from secondfix.house.canonical import in_order
 from secondfix.house.document import House
 from secondfix.house.faults import Fault
 from secondfix.house.references import reference_faults
@@ -29,11 +30,12 @@ def read_house(data: bytes, *, where: str, models: Mapping[str, Model]) -> House
     house = shape_faults(plain, where=where)
     if isinstance(house, list):
         return house
-    house = _with_models(house, models)
+    house = with_models(house, models)
     return reference_faults(house, where=where) or house
 
 
-def _with_models(house: House, models: Mapping[str, Model]) -> House:
+def with_models(house: House, models: Mapping[str, Model]) -> House:
+    """The house with a copy of each edition that it uses and does not yet hold."""
     used = sorted({d.model for d in house.devices.values() if d.model})
     missing: dict[str, Any] = {key: models[key] for key in used if key not in house.models and key in models}
-    return house.model_copy(update={"models": {**house.models, **missing}}) if missing else house
+    return house.model_copy(update={"models": in_order({**house.models, **missing})}) if missing else house

@@ -131,7 +131,9 @@ def _rest(house: House) -> Iterator[Misfit]:
         try:
             known.overridden({name: Override(choice.value, choice.low, choice.high)}, set_by="house")
         except ValueError as error:
-            yield Misfit(f"assumptions.{name}", str(error), "low <= value <= high, within what anybody may set")
+            yield Misfit(
+                f"assumptions.{name}", str(error), "low <= value <= high, within what anybody may set"
+            )
     for key, model in house.models.items():
         if model.key != key:
             yield Misfit(f"models.{key}", f"a copy of {model.key}", f"a copy of {key}")
