@@ -36,8 +36,15 @@ class Watched:
         self.page.goto(self.base + path)
         return self.page
 
+    def refused(self, status: int) -> None:
+        """Take one answer of this status for what it should be: the desk refused something."""
+        told = next((w for w in self.wrong if w.startswith(f"{status}: ")), None)
+        assert told is not None, f"nothing was answered with {status}: {self.wrong}"
+        self.wrong.remove(told)
+
     def _console(self, message: ConsoleMessage) -> None:
-        if message.type in {"error", "warning"}:
+        told_as_response = message.text.startswith("Failed to load resource: the server responded")
+        if message.type in {"error", "warning"} and not told_as_response:
             self.wrong.append(f"console: {message.text} ({self.page.url})")
 
     def _request(self, request: Request) -> None:

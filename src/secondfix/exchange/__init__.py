@@ -28,6 +28,7 @@ from secondfix.exchange.things import (
     next_id,
     shown_thing,
     thing_changes,
+    told_field,
 )
 from secondfix.exchange.xlsx_list import MOST_UNPACKED_BYTES, read_xlsx
 
@@ -65,5 +66,6 @@ __all__ = [
     "shown_thing",
     "table_changes",
     "thing_changes",
+    "told_field",
     "unguarded",
 ]

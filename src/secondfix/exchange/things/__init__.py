@@ -2,15 +2,18 @@
 
 from secondfix.exchange.things.fields import KINDS, Field, ThingKind, fields_of, kind_of
 from secondfix.exchange.things.reading import begun, next_id, shown_thing, thing_changes
+from secondfix.exchange.things.telling import ToldField, told_field
 
 __all__ = [
     "KINDS",
     "Field",
     "ThingKind",
+    "ToldField",
     "begun",
     "fields_of",
     "kind_of",
     "next_id",
     "shown_thing",
     "thing_changes",
+    "told_field",
 ]

@@ -1,5 +1,7 @@
 """The sheet where two people's changes to one field are settled."""
 
+from dataclasses import dataclass
+
 from django.contrib import messages
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect
@@ -8,9 +10,24 @@ from django.views.decorators.http import require_http_methods
 from secondfix.house import Side
 from secondfix.store import door
 from secondfix.web.access import person
+from secondfix.web.frame.asked import asked
 from secondfix.web.frame.showing import show
+from secondfix.web.frame.telling import field_words, value_words
 
 SIDES: dict[str, Side] = {"mine": "mine", "theirs": "theirs"}
+
+
+@dataclass(frozen=True, slots=True)
+class Sides:
+    """One field that two changed, in words."""
+
+    path: str
+    thing: str
+    beside: str
+    field: str
+    was: str
+    theirs: str
+    mine: str
 
 
 @require_http_methods(["GET", "POST"])
@@ -34,8 +51,22 @@ def settle(request: HttpRequest, house_id: str, kept: int) -> HttpResponse:
             return redirect("settle", house_id, settled.kept)
         assert isinstance(settled, door.Refused)  # the store makes the id of this edit
         answer = settled
-    context = {"answer": answer, "kept": kept}
+    context = {"answer": answer, "kept": kept, "sides": _sides(house_id, answer)}
     wrong = isinstance(answer, door.Refused)
     return show(
         request, "settle", "changing/settle.html", context, house_id=house_id, status=422 if wrong else 200
     )
+
+
+def _sides(house_id: str, answer: object) -> list[Sides]:
+    if not isinstance(answer, door.Conflicting):
+        return []
+    house = asked(house_id).house
+    return [
+        Sides(
+            c.path,
+            *field_words(house, c.path),
+            *(value_words(house, c.path, v) for v in (c.base, c.theirs, c.mine)),
+        )
+        for c in answer.conflicts
+    ]

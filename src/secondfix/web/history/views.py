@@ -14,8 +14,9 @@ from secondfix.web.access import person
 from secondfix.web.changing import answered, number_of
 from secondfix.web.frame.asked import asked_at
 from secondfix.web.frame.showing import show
+from secondfix.web.frame.telling import told
 from secondfix.web.history.issued import PAPERS, as_issued, paper_of
-from secondfix.web.history.telling import MOST, between, standing, told
+from secondfix.web.history.telling import MOST, between, standing
 
 PAGE = 50
 

@@ -1,0 +1,102 @@
+"""Three ways of using a page: with a mouse, a thumb, the keys alone. A journey is told once for all."""
+
+import re
+from typing import Protocol
+
+from playwright.sync_api import Locator, Page
+
+MOST_TABS = 400
+_SEEN = """() => { const at = document.activeElement, ink = getComputedStyle(at);
+    const box = at.getBoundingClientRect();
+    return at === document.body || (ink.outlineStyle !== "none" && parseFloat(ink.outlineWidth) >= 1
+        && box.bottom > 0 && box.top < innerHeight); }"""
+
+
+class Hand(Protocol):
+    """What a person does with a page."""
+
+    def press(self, what: Locator) -> None:
+        """Follow a link, press a button, tick a choice."""
+
+    def write(self, field: Locator, text: str) -> None:
+        """Put a text into a field."""
+
+    def choose(self, field: Locator, text: str) -> None:
+        """Choose from a list by what it shows."""
+
+
+class Mouse:
+    """A hand on a mouse, the other on the keys."""
+
+    def press(self, what: Locator) -> None:
+        """A click."""
+        what.click()
+
+    def write(self, field: Locator, text: str) -> None:
+        """A click into the field, then the text."""
+        field.click()
+        field.fill(text)
+
+    def choose(self, field: Locator, text: str) -> None:
+        """The list opened, a line of it chosen."""
+        field.select_option(label=text)
+
+
+class Thumb(Mouse):
+    """A thumb on glass; what it presses is at least 24 pixels wide and high (WCAG 2.2, 2.5.8)."""
+
+    def press(self, what: Locator) -> None:
+        """A tap."""
+        what.scroll_into_view_if_needed()
+        box = what.bounding_box()
+        assert box is not None, f"{what} is not to be seen"
+        assert min(box["width"], box["height"]) >= 24 or what.get_attribute("type") == "radio", (what, box)
+        what.tap()
+
+    def write(self, field: Locator, text: str) -> None:
+        """A tap into the field, then the text."""
+        field.tap()
+        field.fill(text)
+
+
+class Keys:
+    """The keyboard alone: Tab, arrows, Enter, the space bar for a choice, and the letters."""
+
+    def press(self, what: Locator) -> None:
+        """There by Tab, then Enter; the space bar where Enter would send the form."""
+        page = self._to(what)
+        page.keyboard.press("Space" if what.get_attribute("type") in {"radio", "checkbox"} else "Enter")
+
+    def write(self, field: Locator, text: str) -> None:
+        """There by Tab, which marks what stands; the text in its place."""
+        page = self._to(field)
+        page.keyboard.press("ControlOrMeta+a")
+        page.keyboard.type(text) if text else page.keyboard.press("Delete")
+
+    def choose(self, field: Locator, text: str) -> None:
+        """There by Tab, then down the list by arrows until it shows the text."""
+        page = self._to(field)
+        page.keyboard.press("Home")
+        for _ in range(field.locator("option").count()):
+            if field.evaluate("f => f.selectedOptions[0].textContent.trim()") == text:
+                return
+            page.keyboard.press("ArrowDown")
+        assert field.evaluate("f => f.selectedOptions[0].textContent.trim()") == text
+
+    def _to(self, what: Locator) -> Page:
+        """Tab until it has the focus; every stop on the way must be seen to have it."""
+        page = what.page
+        what.wait_for()
+        wanted = what.element_handle()
+        for _ in range(MOST_TABS):
+            if page.evaluate("wanted => wanted === document.activeElement", wanted):
+                return page
+            page.keyboard.press("Tab")
+            assert page.evaluate(_SEEN), f"the focus is not seen: {focused(page)} ({page.url})"
+        raise AssertionError(f"{what} is not reached by Tab")
+
+
+def focused(page: Page) -> str:
+    """The beginning of the markup of what has the focus."""
+    markup: str = page.evaluate("document.activeElement.outerHTML.slice(0, 160)")
+    return re.sub(r"\s+", " ", markup)
