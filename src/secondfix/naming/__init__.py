@@ -8,6 +8,7 @@ from secondfix.naming.by_ear import sound_not_asked
 from secondfix.naming.check import RULES, check
 from secondfix.naming.entries import Entry, EntryKind, Names, names
 from secondfix.naming.folding import folded
+from secondfix.naming.named import place_of
 from secondfix.naming.shortening import shortened
 
 __all__ = [
@@ -19,6 +20,7 @@ __all__ = [
     "folded",
     "names",
     "names_as_json",
+    "place_of",
     "shortened",
     "sound_not_asked",
 ]

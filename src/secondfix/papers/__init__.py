@@ -5,7 +5,14 @@ the fonts of the one type family apart.
 """
 
 from secondfix.papers.coverage import TextFault
-from secondfix.papers.drawing import SHAPE_WORDS, elevations_svg, plan_svg, shape_of
+from secondfix.papers.drawing import (
+    SHAPE_WORDS,
+    PlanOnScreen,
+    elevations_svg,
+    plan_on_screen,
+    plan_svg,
+    shape_of,
+)
 from secondfix.papers.findings_paper import findings_pdf
 from secondfix.papers.pack import Hanging, Key, key_ring_pdf, pack_file, pack_pdf
 from secondfix.papers.palette import DAY, NIGHT, Palette
@@ -13,6 +20,8 @@ from secondfix.papers.places import about_words, room_name, thing_words
 from secondfix.papers.record import EntryLine, Record, entry_line, entry_lines, revision_words
 from secondfix.papers.setting import Setting, SheetSize, TitleBlock
 from secondfix.papers.swap import swap_pdf
+from secondfix.papers.words import sentence
+from secondfix.papers.worksheet_parts import caution_words, removal_parts, settings_of
 from secondfix.papers.worksheets_paper import worksheets_pdf
 
 __all__ = [
@@ -23,12 +32,14 @@ __all__ = [
     "Hanging",
     "Key",
     "Palette",
+    "PlanOnScreen",
     "Record",
     "Setting",
     "SheetSize",
     "TextFault",
     "TitleBlock",
     "about_words",
+    "caution_words",
     "elevations_svg",
     "entry_line",
     "entry_lines",
@@ -36,9 +47,13 @@ __all__ = [
     "key_ring_pdf",
     "pack_file",
     "pack_pdf",
+    "plan_on_screen",
     "plan_svg",
+    "removal_parts",
     "revision_words",
     "room_name",
+    "sentence",
+    "settings_of",
     "shape_of",
     "swap_pdf",
     "thing_words",

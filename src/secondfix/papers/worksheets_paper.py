@@ -1,11 +1,11 @@
 """Worksheets: the order of work, then one sheet per device to stand before it with."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 
 from secondfix.assumptions import Assumptions
 from secondfix.findings import Finding, in_order
 from secondfix.house import Schedule, is_nec
-from secondfix.joining import ISOLATION, Walk, Worksheet, stage_words, worksheets
+from secondfix.joining import Walk, Worksheet, stage_words, worksheets
 from secondfix.naming import names
 from secondfix.papers.blocks import (
     Block,
@@ -34,6 +34,7 @@ from secondfix.papers.light_sheet import light_sheets
 from secondfix.papers.setting import PX_PER_MM, Setting, body_mm
 from secondfix.papers.typeset import typeset
 from secondfix.papers.words import sentence
+from secondfix.papers.worksheet_parts import caution_words, removal_parts, settings_of
 from secondfix.terms import said, walked_way
 
 _ORDERING = frozenset({"no_parent"})  # the rule whose answer the order of joining follows
@@ -48,6 +49,7 @@ def worksheets_pdf(
     assumptions: Assumptions,
     *,
     setting: Setting,
+    only: Collection[str] | None = None,
 ) -> bytes | list[TextFault]:
     """Cautions, the order of work and a worksheet per device, in the walk's order, as a PDF.
 
@@ -55,23 +57,26 @@ def worksheets_pdf(
     to tell them apart, their names and purposes, what to try when nothing appears, and the function
     test's rows. After the first worksheet at a box of a light worked from several places stands the sheet
     of that light. Codes themselves are never printed here. The same arguments give the same bytes.
+    ``only``: the sheets of these devices, after the cautions and without the order of work.
     """
     house, answers = schedule.house, in_order(findings)
     nec = is_nec(house)
     width, _ = body_mm(setting.size_for(house), landscape=False)
     of_lights = light_sheets(schedule, answers, assumptions, wide=width * PX_PER_MM)
-    waiting = list(of_lights)
+    chosen = [w for w in worksheets(schedule, walk, names(schedule)) if only is None or w.device in only]
+    boxes = {house.devices[w.device].box for w in chosen}
+    waiting = [pair for pair in of_lights if only is None or boxes.intersection(pair[0].boxes)]
     of_order = {*names_of(f for f in answers if f.rule in _ORDERING), *_WALKING}
-    sheets = [
-        cautions_sheet(house, "S0/01"),
-        leaning(_order_sheet(schedule, walk, "S0/02"), assumptions, of_order, nec=nec),
-    ]
-    for w in worksheets(schedule, walk, names(schedule)):
+    sheets = [cautions_sheet(house, "S0/01")]
+    if only is None:
+        sheets.append(leaning(_order_sheet(schedule, walk, "S0/02"), assumptions, of_order, nec=nec))
+    sources_on = "S0/02" if only is None else ""
+    for w in chosen:
         box = house.devices[w.device].box
         here = [pair for pair in waiting if box in pair[0].boxes]
         see = tuple(f"{s.number} {s.title}" for light, s in of_lights if box in light.boxes)
         sheet, lean = _worksheet(w, see, nec=nec), _leaned(w.device, answers)
-        sheets.append(leaning(sheet, assumptions, lean, nec=nec, sources_on="S0/02"))
+        sheets.append(leaning(sheet, assumptions, lean, nec=nec, sources_on=sources_on))
         sheets += [s for _, s in here]
         waiting = [pair for pair in waiting if pair not in here]
     sheets += [s for _, s in waiting]
@@ -123,7 +128,7 @@ def _worksheet(w: Worksheet, see: Sequence[str], *, nec: bool) -> Sheet:
     blocks += _joining(w) if w.joins else [heading("Extension unit"), bullets(w.extending)]
     if w.tell_apart:
         blocks.append(bullets(w.tell_apart))
-    settings = [sentence(s) for s in (w.power_loss, *w.time_limits) if s]
+    settings = settings_of(w)
     blocks += [heading("Set"), bullets(settings)] if settings else []
     return Sheet(f"S7/{w.number:02d}", w.place_title, "", [*blocks, *_foot(w)])
 
@@ -147,25 +152,11 @@ def _foot(w: Worksheet) -> list[Block]:
 
 def removal_blocks(sentences: Sequence[str]) -> list[Block]:
     """Sentences that end in a colon or speak for all lead; the steps between them are numbered afresh."""
-    blocks: list[Block] = [para(sentences[0])]
-    run: list[str] = []
-    for words in sentences[1:]:
-        if words.endswith(":"):
-            blocks += [steps(run), para(words)]
-            run = []
-        else:
-            run.append(words)
-    return [*blocks, steps(run)]
+    return [block for lead, run in removal_parts(sentences) for block in (para(lead), steps(run))]
 
 
 def _cautions(w: Worksheet, *, nec: bool) -> Block:
-    """With mains in the box, the isolation leads; without it, what is left to mind."""
-    items = [c.words for c in w.cautions]
-    items += [f"{sentence(m.value)}" for m in w.marks]
-    if w.isolate:
-        return cautions(w.isolate, [ISOLATION[0].words, *items])
-    closed = "No wall box is opened for this device. If one must be: isolate, lock off, prove dead."
-    return cautions(said(closed, nec=nec), items)
+    return cautions(*caution_words(w, nec=nec))
 
 
 def _entries(w: Worksheet) -> Block:

@@ -1,5 +1,5 @@
 """Changes to a house: from a form to an edit, and what to do where two people changed one field."""
 
-from secondfix.web.changing.taking import answered, number_of, take
+from secondfix.web.changing.taking import answered, number_of, take, tried
 
-__all__ = ["answered", "number_of", "take"]
+__all__ = ["answered", "number_of", "take", "tried"]

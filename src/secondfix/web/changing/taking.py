@@ -6,7 +6,7 @@ from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect
 from django.urls import reverse
 
-from secondfix.house import Change, Fault, as_canonical_json, edited
+from secondfix.house import Change, Fault, House, as_canonical_json, edited
 from secondfix.store import door
 from secondfix.web.access import person
 from secondfix.web.frame.asked import asked_at
@@ -21,15 +21,24 @@ def number_of(request: HttpRequest) -> int | None:
     return int(sent) if sent.isascii() and sent.isdigit() and len(sent) < 10 else None
 
 
-def take(request: HttpRequest, house_id: str, changes: Sequence[Change], *, words: str = "") -> Answer:
-    """Make ``changes`` on the edit that the form names in ``base``, and save. Raises door.UnknownError."""
+def tried(request: HttpRequest, house_id: str, changes: Sequence[Change]) -> House | list[Fault]:
+    """What the house would be, made on the edit that the form names in ``base``; nothing is saved.
+
+    Raises door.UnknownError.
+    """
     base = number_of(request)
     if base is None:
-        fault = Fault("form", "base", repr(request.POST.get("base", ""))[:40], "the number of an edit")
-        return door.Refused((fault,))
-    made = edited(asked_at(house_id, base).house, changes, models=firm().models)
+        return [Fault("form", "base", repr(request.POST.get("base", ""))[:40], "the number of an edit")]
+    return edited(asked_at(house_id, base).house, changes, models=firm().models)
+
+
+def take(request: HttpRequest, house_id: str, changes: Sequence[Change], *, words: str = "") -> Answer:
+    """Make ``changes`` on the edit that the form names in ``base``, and save. Raises door.UnknownError."""
+    made = tried(request, house_id, changes)
     if isinstance(made, list):
         return door.Refused(tuple(made))
+    base = number_of(request)
+    assert base is not None  # without one nothing was made
     saved = door.save(house_id, as_canonical_json(made).encode(), base=base, by=person(request), words=words)
     assert not isinstance(saved, door.IdTaken)  # the store makes the id of an edit from a form
     return saved
