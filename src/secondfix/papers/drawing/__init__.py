@@ -14,6 +14,7 @@ from secondfix.papers.drawing.keynotes import (
     shape_of,
 )
 from secondfix.papers.drawing.plan import draw_plan, plan_svg
+from secondfix.papers.drawing.plan_on_screen import PlanOnScreen, plan_on_screen
 
 __all__ = [
     "SHAPE_WORDS",
@@ -21,6 +22,7 @@ __all__ = [
     "Drawing",
     "Keynote",
     "NoteWords",
+    "PlanOnScreen",
     "conductor_pictures",
     "draw_elevations",
     "draw_plan",
@@ -29,6 +31,7 @@ __all__ = [
     "keynotes_for",
     "note_words",
     "notes_height",
+    "plan_on_screen",
     "plan_svg",
     "shape_of",
     "wrapped",

@@ -1,7 +1,7 @@
 """The plan of one storey: walls, doors, windows, boxes, light points, sockets and radio devices."""
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from secondfix.findings import Finding
 from secondfix.house import Point, Position, Schedule, faces_of, is_nec, nearest_face, opening_ends
@@ -31,6 +31,8 @@ from secondfix.papers.drawing.structure import (
 from secondfix.papers.drawing.symbols import draw_symbol, footprint
 from secondfix.papers.palette import DAY, LABEL, TEXT, Palette
 
+CLEAR = "transparent"
+_HIT = 15.0
 _SCALES = (20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500, 1000, 2000, 5000, 10000)
 
 
@@ -64,15 +66,19 @@ def draw_plan(
     width: float,
     height: float,
     words: bool,
+    ways: Mapping[str, str] | None = None,
 ) -> Drawing:
-    """The same, with the remarks apart where a paper sets them itself (``words`` False)."""
+    """The same, with the remarks apart where they are set elsewhere (``words`` False).
+
+    On a screen a symbol leads to the address that ``ways`` has for its box or place.
+    """
     house = schedule.house
-    marks = _marks_of_storey(schedule, storey_id, notes)
+    marks = marks_of_storey(schedule, storey_id, notes)
     storey = house.storeys[storey_id]
     spots = [s for s in spots_of(schedule) if house.rooms[s.room].storey == storey_id]
     placed = [s for s in spots if s.position]
     lost = [s for s in spots if not s.position]
-    canvas = Canvas(palette)
+    canvas = Canvas(palette, ways=ways or {})
     draw_hatches(canvas)
     points = _extent(schedule, storey_id, placed)
     remarks: list[str] = []
@@ -108,9 +114,7 @@ def draw_plan(
     return Drawing(svg, width, bottom + 4, scale, tuple(remarks))
 
 
-def _marks_of_storey(
-    schedule: Schedule, storey_id: str, notes: Iterable[Keynote]
-) -> dict[str, list[Keynote]]:
+def marks_of_storey(schedule: Schedule, storey_id: str, notes: Iterable[Keynote]) -> dict[str, list[Keynote]]:
     """The marks of a storey's boxes, places and rooms."""
     house = schedule.house
     room_of = {i: b.room for i, b in house.boxes.items()} | {i: p.room for i, p in house.places.items()}
@@ -190,7 +194,12 @@ def _draw_spots(
         assert spot.position is not None
         toward = ways[spot.id] = _toward(house.rooms[spot.room].outline_mm, spot.position)
         at[spot.id] = _clear(view(spot.position.x_mm, spot.position.y_mm), toward, spot.symbol, taken)
-        draw_symbol(canvas, spot.symbol, at[spot.id], toward)
+        with canvas.linked(spot.id, f"{spot.id} {house.rooms[spot.room].name}"):
+            if spot.id in canvas.ways:
+                canvas.rect(
+                    _target(_middle(footprint(spot.symbol, at[spot.id], toward))), weight=0, fill=CLEAR
+                )
+            draw_symbol(canvas, spot.symbol, at[spot.id], toward)
         taken.take(footprint(spot.symbol, at[spot.id], toward))
     for wall in house.walls.values():
         if wall.storey == storey_id:
@@ -222,6 +231,11 @@ def _draw_spots(
     unmarked = draw_marks(canvas, taken, swept, marks, {**beside, **anchors})
     left_over += draw_labels(canvas, taken, swept, [x for x in labels if not x.strong])
     return [label.lines[0] for label in left_over], unmarked
+
+
+def _target(at: Xy) -> Rect:
+    """What a finger hits around a symbol."""
+    return Rect(at[0] - _HIT, at[1] - _HIT, at[0] + _HIT, at[1] + _HIT)
 
 
 def _own_room(at: Xy, outline: Sequence[Xy]) -> tuple[Xy, ...]:
