@@ -9,6 +9,9 @@ from django.urls import URLPattern, URLResolver, get_resolver, reverse
 # What stands for each argument of an address; the house is that of the fixture.
 VALUES: dict[str, Any] = {
     "kept": 1,
+    "thing_id": "R01",
+    "storey_id": "G",
+    "place_id": "B01",
     "room_id": "R01",
     "form": "csv",
     "box_id": "B01",

@@ -4,6 +4,7 @@ from typing import Annotated
 
 import typer
 
+from secondfix.actions.choice_words import BEST_FIRST, NO_HELP, fit_words, spot_words, wanted_words
 from secondfix.actions.select import exit_code, leaning, select, selected_as_json
 from secondfix.cli.check import UNKNOWN, sign_of
 from secondfix.cli.leaning import leaning_text
@@ -18,19 +19,13 @@ from secondfix.cli.opening import (
     refuse,
     verb_app,
 )
-from secondfix.cli.page import counted, para
+from secondfix.cli.page import para
 from secondfix.findings import Finding, Rule
 from secondfix.house import Fault, House
-from secondfix.selection import RULES, Doubt, Fit, Help, PlaceChoice, Refusal, Spot, WantedGang
-from secondfix.terms import POWER_LOSS_LABELS, PROTOCOLS, PowerLossState, Protocol
+from secondfix.selection import RULES, Doubt, Fit, Help, PlaceChoice, Refusal, Spot
+from secondfix.terms import Protocol
 
 app = verb_app()
-
-_NO_HELP = (
-    "No change and no two of those tried bring a model to fit: neutral, joint, deeper or larger box, label, "
-    "lamps, another protocol, a module at the luminaire."
-)
-_ORDER = "best first: fewest unknowns, then the widest margin; that is no price"
 
 
 @app.command()
@@ -76,9 +71,9 @@ def as_text(house: House, choices: tuple[PlaceChoice, ...], *, in_full: bool = F
 
 def _block(house: House, choice: PlaceChoice, *, in_full: bool) -> list[str]:
     spot = choice.spot
-    lines = [para(f"{_title(house, spot)}. Wanted: {_wanted(house, spot)}.", hang=4)]
+    lines = [para(f"{spot_words(house, spot)}. Wanted: {wanted_words(house, spot)}.", hang=4)]
     if choice.fits:
-        lines += [f"  Fits ({_ORDER}):", *(para(_fit(f), indent=4, hang=4) for f in choice.fits)]
+        lines += [f"  Fits ({BEST_FIRST}):", *(para(_fit(f), indent=4, hang=4) for f in choice.fits)]
     else:
         lines.append("  Nothing fits." if not choice.doubts else "  Nothing fits as far as is known.")
     lines += [line for doubt in choice.doubts for line in _doubt(doubt)]
@@ -87,55 +82,13 @@ def _block(house: House, choice: PlaceChoice, *, in_full: bool) -> list[str]:
     if choice.helps:
         lines += ["  What would help:", *(para(_help(spot, h), indent=4, hang=4) for h in choice.helps)]
     elif not choice.fits and not choice.doubts:
-        lines.append(para(_NO_HELP, indent=2))
+        lines.append(para(NO_HELP, indent=2))
     return lines
-
-
-def _title(house: House, spot: Spot) -> str:
-    room = house.boxes[spot.place].room if spot.in_box else house.places[spot.place].room
-    mounts = (
-        f", {'mount' if len(spot.mounts) == 1 else 'mounts'} {', '.join(spot.mounts)}" if spot.mounts else ""
-    )
-    device = house.devices[spot.device_id].model if spot.device_id else None
-    now = f", now {spot.device_id} {device or 'not decided'}" if spot.device_id else ""
-    now += f", instead of gang {' and '.join(spot.instead_of)}" if spot.instead_of else ""
-    return f"{spot.place} {house.rooms[room].name}{mounts}{now}"
-
-
-def _wanted(house: House, spot: Spot) -> str:
-    gangs = "; ".join(_gang(house, g, in_box=spot.in_box) for g in spot.gangs) or "no gang"
-    radio = " or ".join(PROTOCOLS[p].label for p in spot.protocols) or "any protocol"
-    mains = f"{house.mains_voltage_v} V" if house.mains_voltage_v else "mains voltage not known"
-    return f"{gangs}; {radio}; {mains}"
-
-
-def _gang(house: House, gang: WantedGang, *, in_box: bool) -> str:
-    dimmed = ", to be dimmed" if gang.dimmed else ""
-    if gang.load_id:
-        name = f"{house.loads[gang.load_id].name} ({gang.load_id})"
-        return f"{gang.id} feeds {name}{dimmed}" if in_box else f"{name}{dimmed}"
-    if gang.extends:
-        return f"{gang.id} extends {gang.extends}"
-    return f"{gang.id} {gang.duty.value.replace('_', ' ')}"
 
 
 def _fit(fit: Fit) -> str:
     advice = f"; {len(fit.advice)} advice: {fit.advice[0].says}" if fit.advice else ""
-    return f"{fit.model}{_margin(fit.used_permille)}{_setting(fit.set_to)}{_spare(fit.spare_gangs)}{advice}"
-
-
-def _margin(used_permille: int | None) -> str:
-    if used_permille is None:
-        return ", margin not known"
-    return f", uses {-(-used_permille // 10)} % of what is printed" if used_permille else ""
-
-
-def _setting(set_to: PowerLossState | None) -> str:
-    return f", set so that it {POWER_LOSS_LABELS[set_to]}" if set_to else ""
-
-
-def _spare(gangs: int) -> str:
-    return f", {counted(gangs, 'gang')} spare" if gangs > 0 else ""
+    return f"{fit.model}{fit_words(fit)}{advice}"
 
 
 def _doubt(doubt: Doubt) -> list[str]:

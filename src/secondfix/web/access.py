@@ -65,6 +65,13 @@ RULES: dict[str, Rule] = {
     "box": SHEET,
     "elevations": ASKED,
     "elevation": ASKED,
+    # the building and what stands in it
+    "building": SHEET,
+    "thing": SHEET,
+    "plans": ASKED,
+    "plan": ASKED,
+    "networks": SHEET,
+    "choose": SHEET,
     # the book: cover sheet, history, issues, key ring
     "cover": SHEET,
     "history": SHEET,

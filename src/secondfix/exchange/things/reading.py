@@ -59,7 +59,8 @@ def begun(
 def next_id(kind: ThingKind, house: House, used: Callable[[str], Collection[int] | None]) -> str:
     """An id that nothing in the house has, above every number that ``used`` knows for the letter.
 
-    ``used`` answers None where it knows of no other than those that stand. The id is written as those that stand are: with two digits where they have two, in a new house too.
+    ``used`` answers None where it knows of no other than those that stand. The id is written as those that
+    stand are: ``L05`` beside ``L04``, ``L5`` beside ``L4``.
     """
     things = getattr(house, kind.collection)
     own = [key.removeprefix(kind.letter) for key in things if key.startswith(kind.letter)]

@@ -54,6 +54,21 @@ DESK_SHEETS = (
 
 _HOUSE_SHEETS = (
     Sheet(
+        "plans", "S2/01", "Plans",
+        "Each storey from above: rooms, walls, wall boxes, light points and what is open at them. "
+        "Choose a symbol to go to what stands there.",
+    ),
+    Sheet(
+        "building", "S2/02", "Rooms, boxes and circuits",
+        "What the house is made of, from its storeys to its loads, a table each with a row to add one. "
+        "Choose an id to state more of it or to take it out.",
+    ),
+    Sheet(
+        "networks", "S5/01", "Networks and devices",
+        "Every device with its model, where it stands and whether radio is likely to carry it. "
+        "Choose a model for a place where none stands, or another for one that does.",
+    ),
+    Sheet(
         "house", "S0/01", "Drawing register",
         "All sheets of this house, and what is open. Choose a sheet to work on it.",
     ),
@@ -101,6 +116,16 @@ _HOUSE_SHEETS = (
 
 # Sheets that are reached from others and do not stand in the register.
 SIDE_SHEETS = (
+    Sheet(
+        "thing", "S2/03", "In detail",
+        "Everything that may be stated of one room, box, circuit, load, place, network or device. "
+        "Leave empty what is not known: it stays a question, never a pass.",
+    ),
+    Sheet(
+        "choose", "S5/03", "Which model fits",
+        "For one place: the models against which nothing is found, those that cannot be told, those that are "
+        "refused and by which rule. Choose one and it stands in the book; the checks have the last word.",
+    ),
     Sheet(
         "box", "S4/02", "Wall box",
         "One wall box with its gangs, as a form. "

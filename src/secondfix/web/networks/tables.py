@@ -1,0 +1,116 @@
+"""Networks and devices as tables: where each stands, whether radio carries it, who hangs on whom."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from html import escape
+
+from django.urls import reverse
+
+from secondfix.actions.reach import reach
+from secondfix.house import Duty, load_words
+from secondfix.radio import DeviceReach, Reach, Word
+from secondfix.web.frame.asked import Asked
+from secondfix.web.things.tables import Extra, Table, table_of
+
+
+def reached(about: Asked) -> Reach:
+    """The answer of `reach`, worked out once for every edit."""
+    return about.once("reach", lambda a: reach(a.house, assumptions=a.firm.assumptions))
+
+
+def tables_of(about: Asked) -> tuple[Table, Table]:
+    """Networks; devices with their reach in words."""
+    by_id = about.once("reach by device", lambda a: {d.id: d for d in reached(a).devices})
+    count = Extra(
+        "Devices", lambda a, i: str(sum(d.network == i for d in a.house.devices.values()) or "none")
+    )
+    own = (
+        Extra("Model", _model),
+        Extra("Stands at", _stands),
+        "network",
+        Extra("Radio", lambda _, i: _word(by_id[i])),
+        Extra("By way of", lambda _, i: _way(by_id[i])),
+        "device-name",
+        Extra("Choose", _choose),
+    )
+    networks = ("name", "protocol", "controller", "channel", count)
+    return (
+        table_of(about, "network", "Networks", networks),
+        table_of(about, "device", "Devices", own),
+    )
+
+
+def _model(about: Asked, device_id: str) -> str:
+    model = about.rows.model_of(device_id)
+    if model is None:
+        return '<span class="soft">not chosen</span>'
+    return f"{escape(model.title)}<br><small>{escape(model.key)}</small>"
+
+
+def _stands(about: Asked, device_id: str) -> str:
+    house, device = about.house, about.house.devices[device_id]
+    room = escape(house.rooms[about.rows.room_of_device(device_id)].name)
+    within = [
+        f"{name} {', '.join(numbers)}"
+        for name, numbers in (("mounts", device.mounts), ("gangs", device.gangs))
+        if numbers
+    ]
+    fed = [f"{n} feeds {escape(load_words(house, load))}" for n, load in device.outputs.items()]
+    head = f"{about.rows.place_of_device(device_id)} {room}"
+    return "<br>".join((head, *(f"<small>{words}</small>" for words in (*within, *fed))))
+
+
+def _word(device: DeviceReach) -> str:
+    word = device.word.value
+    return f'<strong class="accent">{word}</strong>' if device.word is Word.UNLIKELY else word
+
+
+def _way(device: DeviceReach) -> str:
+    if device.needs:
+        return "; ".join(escape(look.words) for look in dict.fromkeys(device.needs))
+    if not device.hops:
+        return ""
+    return escape(", ".join(device.route)) or "straight to the controller"
+
+
+def _choose(about: Asked, device_id: str) -> str:
+    device = about.house.devices[device_id]
+    if device.box is None and not device.outputs:
+        return ""
+    way = reverse("choose", args=[about.house.id, about.rows.place_of_device(device_id)])
+    words = "another model" if device.model else "a model"
+    return f'<a href="{way}#at-{device_id}">{words}<span class="apart"> for {device_id}</span></a>'
+
+
+@dataclass(frozen=True, slots=True)
+class Carrier:
+    """A repeater that others cannot do without."""
+
+    device_id: str
+    carries: tuple[str, ...]
+
+
+def carriers(devices: Iterable[DeviceReach]) -> list[Carrier]:
+    """Every repeater with the devices that are missed if it goes, the most missed first."""
+    found: dict[str, list[str]] = {}
+    for device in devices:
+        for repeater in device.hangs_on:
+            found.setdefault(repeater, []).append(device.id)
+    told = [Carrier(repeater, tuple(ids)) for repeater, ids in found.items()]
+    return sorted(told, key=lambda c: (-len(c.carries), c.device_id))
+
+
+def without_device(about: Asked) -> list[str]:
+    """Wall boxes with a gang that no device works; a capped one wants none."""
+    rows = about.rows.rows.values()
+    return list(
+        dict.fromkeys(r.box_id for r in rows if r.device_id is None and r.gang.duty is not Duty.CAPPED)
+    )
+
+
+def points(about: Asked) -> list[str]:
+    """Light points with a load and no device, where a module could do it instead of a switch."""
+    house = about.house
+    at = {d.place for d in house.devices.values() if d.place}
+    wanted = {load.place for load in house.loads.values() if load.place} - at
+    return [i for i, place in house.places.items() if i in wanted and place.kind == "light_point"]
