@@ -18,6 +18,7 @@ from secondfix.journal.journal import Journal, as_lines, journal_of, latest, mer
 from secondfix.journal.kinds import KINDS
 from secondfix.journal.lines import LARGEST_JOURNAL_BYTES, LONGEST_LINE_BYTES, as_line
 from secondfix.journal.marks import SnagRaised
+from secondfix.journal.paths import path_of
 from secondfix.journal.pressing import FunctionTest, Press, Worked, function_test
 from secondfix.journal.read import new_entry, read_journal
 from secondfix.journal.remarks import Remark
@@ -25,10 +26,11 @@ from secondfix.journal.retest import fitted_since
 from secondfix.journal.rules import RULES
 from secondfix.journal.scene_test import SceneTest, scene_tests
 from secondfix.journal.sorting import Told
-from secondfix.journal.subject import Subject, subject_of
+from secondfix.journal.subject import COLLECTION_OF, Subject, subject_of
 
 __all__ = [
     "CAUTION",
+    "COLLECTION_OF",
     "KINDS",
     "LARGEST_JOURNAL_BYTES",
     "LONGEST_LINE_BYTES",
@@ -71,6 +73,7 @@ __all__ = [
     "latest",
     "merge",
     "new_entry",
+    "path_of",
     "read_journal",
     "scene_tests",
     "subject_of",

@@ -20,7 +20,7 @@ from secondfix.papers.places import about_words, room_name, thing_words
 from secondfix.papers.record import EntryLine, Record, entry_line, entry_lines, revision_words
 from secondfix.papers.setting import Setting, SheetSize, TitleBlock
 from secondfix.papers.swap import swap_pdf
-from secondfix.papers.words import sentence
+from secondfix.papers.words import counted, sentence
 from secondfix.papers.worksheet_parts import caution_words, removal_parts, settings_of
 from secondfix.papers.worksheets_paper import worksheets_pdf
 
@@ -40,6 +40,7 @@ __all__ = [
     "TitleBlock",
     "about_words",
     "caution_words",
+    "counted",
     "elevations_svg",
     "entry_line",
     "entry_lines",

@@ -80,6 +80,12 @@ RULES: dict[str, Rule] = {
     "issue": ASKED,
     "issue-paper": ASKED,
     "keys": SHEET,
+    # the site
+    "journal": SHEET,
+    "journal-out": ASKED,
+    "entry": OFFICE,
+    "as-built": SHEET,
+    "function-test": SHEET,
 }
 
 

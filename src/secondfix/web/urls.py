@@ -16,4 +16,5 @@ urlpatterns = [
     path("", include("secondfix.web.cover.urls")),
     path("", include("secondfix.web.history.urls")),
     path("", include("secondfix.web.keys.urls")),
+    path("", include("secondfix.web.journal.urls")),
 ]

@@ -112,6 +112,21 @@ _HOUSE_SHEETS = (
         "Each wall as you face it, plates at true height, with what every button does. "
         "Choose a plate to edit it; numbers in shapes are notes below.",
     ),
+    Sheet(
+        "function-test", "S8/01", "Function test",
+        "What each gang, entry and scene should work, what it was found to work, and what is not yet tested. "
+        "Write down what answered; crossed and dead gangs are told with what mends them.",
+    ),
+    Sheet(
+        "as-built", "S8/02", "As-built",
+        "Where the house as found on site parts from its design, place by place, and who says so. "
+        "Adopt it, and the design becomes what stands on the wall.",
+    ),
+    Sheet(
+        "journal", "S8/03", "Journal",
+        "What was done and found on site, entry by entry, by everybody who was there. "
+        "Take in files from phones in any order; nothing in it is ever changed or lost.",
+    ),
 )  # fmt: skip
 
 # Sheets that are reached from others and do not stand in the register.
@@ -149,6 +164,11 @@ SIDE_SHEETS = (
         "settle", "S9/09", "Two edits of one field",
         "Somebody changed the same fields since you opened the sheet. "
         "Nothing of either is lost: take a side for each.",
+    ),
+    Sheet(
+        "entry", "S8/06", "An entry",
+        "One thing that was done or found on site, as it is written into the journal. "
+        "It stands beside what others wrote and takes the place only of what you have seen.",
     ),
 )  # fmt: skip
 

@@ -1,0 +1,58 @@
+"""From a form to entries that stand: made as the verb ``record`` makes them, seen what the form had shown."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from django.http import HttpRequest
+
+from secondfix.actions.record import Recorded, record_all
+from secondfix.house import Fault
+from secondfix.journal import Entry, as_line
+from secondfix.store import door
+from secondfix.web.access import person
+from secondfix.web.frame.asked import asked
+from secondfix.web.frame.site import head_of, seen
+
+Plain = dict[str, Any]
+_HEAD = {"format", "id", "house", "revision", "kind", "subject", "writer", "at", "sees"}
+
+
+@dataclass(frozen=True, slots=True)
+class Written:
+    """Entries that stand now, what is told of them, and a fault for each that was not taken."""
+
+    taken: tuple[Entry, ...]
+    told: tuple[str, ...]
+    faults: tuple[Fault, ...]
+
+
+def write(
+    request: HttpRequest, house_id: str, wanted: Sequence[tuple[str, str, Plain]], *, anyway: bool = False
+) -> Written:
+    """Entries of (kind, subject, own keys) by this person. Raises door.UnknownError, door.NotAllowedError."""
+    about = asked(house_id)
+    heads = [
+        (head_of(request, kind, subject, number=about.number, later=n), own)
+        for n, (kind, subject, own) in enumerate(wanted)
+    ]
+    journal = seen(request, house_id)
+    made = record_all(about.house, journal, heads, models=about.firm.models, anyway=anyway)
+    good = [m for m in made if isinstance(m, Recorded)]
+    faults = [_told(m) for m in made if isinstance(m, Fault)]
+    lines = "".join(as_line(m.entry) + "\n" for m in good)
+    posted = door.post_entries(house_id, lines.encode(), by=person(request))
+    told = tuple(f"It {t.words}." for m in good for t in m.told)
+    return Written(tuple(m.entry for m in good), told, (*faults, *posted.faults))
+
+
+def _told(fault: Fault) -> Fault:
+    """In the words of a page, where there are no options."""
+    expected = fault.expected.replace("--anyway to keep it", "keep it anyway, below")
+    return Fault("form", fault.path, fault.stands, expected)
+
+
+def again(entry: Entry) -> tuple[str, str, Plain]:
+    """What an entry says, to be said once more by somebody who has seen all that stands beside it."""
+    plain = entry.model_dump(mode="json", exclude_defaults=True)
+    return entry.kind, entry.subject, {k: v for k, v in plain.items() if k not in _HEAD}

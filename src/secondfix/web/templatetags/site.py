@@ -1,0 +1,13 @@
+"""Small look-ups for the templates of the journal."""
+
+from collections.abc import ItemsView, Mapping
+
+from django import template
+
+register = template.Library()
+
+
+@register.filter
+def of(lists: Mapping[str, Mapping[str, str]], name: str) -> ItemsView[str, str]:
+    """The choices of one list by its name."""
+    return lists[name].items()
