@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
 
-from django.urls import URLPattern, URLResolver, get_resolver, reverse
+from django.urls import URLPattern, URLResolver, get_resolver, resolve, reverse
 
 # What stands for each argument of an address; the house is that of the fixture.
 VALUES: dict[str, Any] = {"drawing_file": "elevations-R01", "job_id": "0"*32, "kind": "fitted", 
@@ -46,3 +46,27 @@ def _walk(resolver: URLResolver, space: str) -> Iterator[Address]:
         else:
             assert isinstance(entry, URLPattern)
             yield Address(f"{space}{entry.name}", tuple(entry.pattern.converters))
+
+
+@dataclass(frozen=True)
+class Call:
+    """One call of a program: its name in the table of rights, its method, and its address."""
+
+    name: str
+    method: str
+    url: str
+
+
+def calls(house_id: str) -> list[Call]:
+    """Every call that the description names, about one house."""
+    from secondfix.web.api.calls import api  # noqa: PLC0415 - after the desk has begun
+
+    urls = {
+        path: path.format(house_id=house_id, **{k: VALUES[k] for k in ("number", "letter")})
+        for path in api.get_openapi_schema()["paths"]
+    }
+    return [
+        Call(resolve(urls[path]).view_name, method, urls[path])
+        for path, methods in api.get_openapi_schema()["paths"].items()
+        for method in methods
+    ]

@@ -3,16 +3,17 @@
 import pytest
 from django.test import Client
 
-from tests.web.addresses import addresses
+from tests.web.addresses import addresses, calls
 from secondfix.store import door
 from secondfix.web.access import RULES, Who
 
 # ruff: noqa: I001 - the desk begins Django before the door is imported
-ALL = addresses()
+EVERY = addresses()
+ALL = [a for a in EVERY if not a.name.startswith("api:")]  # the pages; a program's calls come below
 
 
 def test_every_address_has_a_rule_and_every_rule_an_address() -> None:
-    assert {a.name for a in ALL} == set(RULES)
+    assert {a.name for a in EVERY} == set(RULES)
 
 
 def test_an_address_without_a_rule_is_refused(
@@ -53,3 +54,47 @@ def test_a_writer_may_look_at_everything(writer: Client, house_id: str) -> None:
 def test_a_house_that_is_not_there_is_not_found(writer: Client, desk: object) -> None:
     assert writer.get("/house/0190b7c4-5e21-7a3d-9c40-000000000000/").status_code == 404
     assert writer.get("/house/nowhere/").status_code == 404
+
+
+def test_every_call_is_described_and_every_described_call_has_an_address(house_id: str) -> None:
+    named = {a.name for a in EVERY if a.name.startswith("api:")} - {"api:api-root", "api:openapi-json"}
+    assert {c.name for c in calls(house_id)} == named
+
+
+def test_a_stranger_who_calls_is_told_and_not_led(stranger: Client, house_id: str) -> None:
+    for address in (a for a in EVERY if a.name.startswith("api:")):
+        assert (stranger.get(address.url(house_id)).status_code, address.name) == (401, address.name)
+    for call in calls(house_id):
+        answer = stranger.generic(call.method, call.url, b"{}", content_type="application/json")
+        assert (answer.status_code, call) == (401, call)
+        assert answer.json()["faults"][0]["where"] == "call"
+
+
+def test_a_reader_who_calls_changes_nothing(reader: Client, house_id: str) -> None:
+    for call in calls(house_id):
+        answer = reader.generic(call.method, call.url, b"{}", content_type="application/json")
+        writes = call.method != "get" and RULES[call.name].send is Who.WRITER
+        assert (answer.status_code == 403, call) == (writes, call)
+    row = door.house_row(house_id)
+    assert (row.number, row.stage, len(door.houses())) == (1, "survey", 1)
+    assert (door.journal_size(house_id), door.issues(house_id)) == (0, ())
+
+
+def test_no_call_of_a_writer_is_forbidden(writer: Client, house_id: str) -> None:
+    for call in calls(house_id):
+        status = writer.generic(call.method, call.url, b"{}", content_type="application/json").status_code
+        assert (status in {200, 201, 404, 409, 422}, call, status) == (True, call, status)
+
+
+def test_a_session_that_calls_needs_the_token_of_a_form(office: door.Account, house_id: str) -> None:
+    client = Client(SERVER_NAME="localhost", enforce_csrf_checks=True)
+    client.force_login(office, backend="django.contrib.auth.backends.ModelBackend")
+    for call in (c for c in calls(house_id) if c.method != "get"):
+        answer = client.generic(call.method, call.url, b"{}", content_type="application/json")
+        assert (answer.status_code, call) == (403, call)
+    assert client.get("/api/houses").status_code == 200
+    client.get("/")
+    token = client.cookies["csrftoken"].value
+    sent = {"text": "34970112332"}
+    answer = client.post("/api/code", sent, content_type="application/json", headers={"X-CSRFToken": token})
+    assert answer.status_code == 200

@@ -45,6 +45,8 @@ INSTALLED_APPS = [
 MIDDLEWARE = [
     "django.middleware.security.SecurityMiddleware",
     "whitenoise.middleware.WhiteNoiseMiddleware",
+    "secondfix.web.api.form.Form",
+    "secondfix.web.limits.Limits",
     "csp.middleware.CSPMiddleware",
     "django.contrib.sessions.middleware.SessionMiddleware",
     "django.middleware.common.CommonMiddleware",
@@ -127,6 +129,7 @@ SECURE_CONTENT_TYPE_NOSNIFF = True
 SECURE_REFERRER_POLICY = "same-origin"
 X_FRAME_OPTIONS = "DENY"
 DATA_UPLOAD_MAX_MEMORY_SIZE = 24 * 1024 * 1024  # a house of the largest size, and a little
+DATA_UPLOAD_MAX_NUMBER_FILES = 10
 
 MESSAGE_STORAGE = "django.contrib.messages.storage.session.SessionStorage"
 

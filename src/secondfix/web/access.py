@@ -10,7 +10,7 @@ from typing import Any
 
 from django.contrib.auth.views import redirect_to_login
 from django.core.exceptions import PermissionDenied
-from django.http import Http404, HttpRequest
+from django.http import Http404, HttpRequest, HttpResponse
 from django.http.response import HttpResponseBase
 
 from secondfix.store import door
@@ -38,6 +38,9 @@ OPEN = Rule(Who.ANYBODY, Who.ANYBODY)
 ASKED = Rule(Who.READER, Who.READER)  # only asks, or concerns the person alone
 SHEET = Rule(Who.READER, Who.WRITER)
 OFFICE = Rule(Who.WRITER, Who.WRITER)
+
+CALLS = "api"
+"""The space of names of the calls: a program is told who may come in, not led to a form."""
 
 RULES: dict[str, Rule] = {
     # coming in
@@ -86,6 +89,34 @@ RULES: dict[str, Rule] = {
     "entry": OFFICE,
     "as-built": SHEET,
     "function-test": SHEET,
+    # the calls, and the sheet that lists them
+    "calls": ASKED,
+    "api:api-root": ASKED,
+    "api:openapi-json": ASKED,
+    "api:houses": SHEET,
+    "api:house": ASKED,
+    "api:document": SHEET,
+    "api:edits": ASKED,
+    "api:edit": ASKED,
+    "api:issues": SHEET,
+    "api:issue": ASKED,
+    "api:journal": SHEET,
+    "api:check": ASKED,
+    "api:reach": ASKED,
+    "api:select": ASKED,
+    "api:names": ASKED,
+    "api:scenes": ASKED,
+    "api:walk": ASKED,
+    "api:worksheet": ASKED,
+    "api:assumptions": ASKED,
+    "api:firm-assumptions": ASKED,
+    "api:code": ASKED,
+    "api:as-built": ASKED,
+    "api:test": ASKED,
+    "api:swap": ASKED,
+    "api:suspects": ASKED,
+    "api:controller": ASKED,
+    "api:reconcile": ASKED,
 }
 
 
@@ -121,6 +152,8 @@ class Guard:
         who = rule.look if request.method in _LOOKING else rule.send
         if who is Who.ANYBODY:
             return None
+        if not request.user.is_authenticated and request.resolver_match.namespace == CALLS:
+            return HttpResponse(status=401)
         if not request.user.is_authenticated:
             return redirect_to_login(request.get_full_path())
         if who is Who.WRITER and not request.user.may_write:

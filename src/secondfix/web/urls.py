@@ -17,4 +17,5 @@ urlpatterns = [
     path("", include("secondfix.web.history.urls")),
     path("", include("secondfix.web.keys.urls")),
     path("", include("secondfix.web.journal.urls")),
+    path("", include("secondfix.web.api.urls")),
 ]

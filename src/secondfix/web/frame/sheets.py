@@ -88,6 +88,11 @@ _HOUSE_SHEETS = (
         "A code is shown only when it is asked for, and to whom stands below.",
     ),
     Sheet(
+        "calls", "S9/05", "Calls",
+        "The same questions for a program: each call with its address, what it takes and what it answers. "
+        "Answers are those of the command line, and rights are those of whoever signed in.",
+    ),
+    Sheet(
         "checks", "S1/01", "Checks",
         "What is wrong and what cannot be told, with value, limit, source and remedy. "
         "Choose a place to go to its row; nothing here calls a circuit safe.",

@@ -1,0 +1,44 @@
+"""The calls as rows of a sheet: method, address, what it takes, what it answers."""
+
+from collections import defaultdict
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Any
+
+from ninja import NinjaAPI
+
+
+@dataclass(frozen=True, slots=True)
+class Call:
+    """One call; ``takes`` are the parameters of its address, ``does`` its first sentence."""
+
+    method: str
+    address: str
+    takes: tuple[str, ...]
+    does: str
+
+
+def listed(api: NinjaAPI, house_id: str) -> dict[str, list[Call]]:
+    """Every call under the head of its group, with the id of a house in its place."""
+    groups: dict[str, list[Call]] = defaultdict(list)
+    for path, methods in api.get_openapi_schema()["paths"].items():
+        for method, described in methods.items():
+            groups[described["tags"][0]].append(_call(path, method, described, house_id))
+    return dict(groups)
+
+
+def _call(path: str, method: str, described: dict[str, Any], house_id: str) -> Call:
+    return Call(
+        method.upper(),
+        path.replace("{house_id}", house_id),
+        tuple(_takes(described)),
+        described["description"].split("\n\n")[0].replace("``", ""),
+    )
+
+
+def _takes(described: dict[str, Any]) -> Iterator[str]:
+    for parameter in described.get("parameters", ()):
+        if parameter["in"] == "query":
+            yield parameter["name"] + ("" if parameter.get("required") else " (may be left out)")
+    if "requestBody" in described:
+        yield f"body: {', '.join(described['requestBody']['content'])}"
