@@ -109,7 +109,7 @@ ONES: dict[tuple[str, str], tuple[Change, Answers]] = {
     ("neutral_through", "nec"): ({"boxes.B04.mounts.1.neutral_through": seen(False)}, told("neutral_through B04 danger")),
     ("contact", "iec"): ({"loads.L26.power_mw": seen(32_000)}, told("contact B10.1 danger")),
     ("contact", "nec"): ({"loads.L14.power_mw": seen(100_000)}, told("contact B08.1 danger")),
-    ("module_total", "iec"): ({"models.ostrabeck-gull-four@1.module_total_ma": 200}, told("module_total D08 danger")),
+    ("module_total", "iec"): ({"models.ostrabeck-gull-four@2.module_total_ma": 200}, told("module_total D08 danger")),
     ("module_total", "nec"): ({f"{PINTLE}.module_total_ma": 1600}, told("module_total D04 danger")),
     ("circuit_load", "iec"): ({"circuits.C7.other_load_ma": seen(14_000)}, told("circuit_load C7 fault")),
     ("circuit_load", "nec"): ({"circuits.C8.breaker_a": seen(15)}, told("circuit_load C8 fault")),

@@ -99,7 +99,7 @@ def radiant(load: str, world: str, scene: str) -> Change:
     }
 
 
-GULL_FOUR = "models.ostrabeck-gull-four@1"
+GULL_FOUR = "models.ostrabeck-gull-four@2"
 BINNACLE = "models.skelverin-binnacle@1"
 
 ONES: dict[tuple[str, str], tuple[Change, Answers]] = {

@@ -24,9 +24,6 @@ MADE: dict[tuple[str, str], str] = {
     ("devices.*.gangs", "scenes.whole_entry"): "the whole of a device that works no gang reaches no load",
     ("scenes.*.rules", "scenes.times_clash"): "a scene that asks for nothing clashes with none",
     ("scenes.*.starts", "scenes.times_clash"): "a scene that nothing starts clashes with none",
-    ("models.*.reports_presses", "scenes.start"): (
-        "presumed where the sheet is silent: a gang kept for scenes, or a battery button, tells of presses"
-    ),
 }
 _NOTHING_FED = "a device that works nothing feeds nothing: another house, not a fact that is missing"
 _NOT_ASKED = "only what is wanted is held against what stands"

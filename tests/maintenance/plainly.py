@@ -262,4 +262,4 @@ def _told(model: Model, duty: str, press: str) -> str:
         return "no"
     if model.reports_presses is not None:
         return "yes" if press in model.reports_presses else "no"
-    return "yes" if duty == "scene_only" else "perhaps"
+    return "perhaps"

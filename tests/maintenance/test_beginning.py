@@ -36,7 +36,7 @@ def test_the_rooms_and_devices_of_the_list_stand_in_the_house(tree: Path) -> Non
     house = begun(listed(tree)).house
     assert [r.name for r in house.rooms.values()] == ["Workshop", "Paint store", "Yard", "Drying room"]
     assert [d.model for d in house.devices.values()] == [
-        "ostrabeck-gull-four@1",
+        "ostrabeck-gull-four@2",
         "ostrabeck-gull-two@2",
         None,
     ]

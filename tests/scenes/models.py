@@ -34,7 +34,7 @@ def _zwave(name: str, whole: str | None, **over: Any) -> Model:
 _ALL = (
     model("plain-two"),
     model("plain-one", gangs=1),
-    model("dim-two", output="dimmer"),
+    model("dim-two", output="dimmer", reports_presses=["once", "twice", "three_times", "held"]),
     model("timed-two", own_time_limit="yes"),
     model("thread-three", protocol="matter_thread", gangs=3),
     model("zw-one", protocol="zwave", gangs=1),
@@ -42,11 +42,14 @@ _ALL = (
     _zwave("first-two", "first"),
     _zwave("none-two", "none"),
     _zwave("silent-two", None),
-    model("button", form="battery_button", supply="battery", output="none", mounts=0, gangs=2),
+    model(
+        "button", form="battery_button", supply="battery", output="none", mounts=0, gangs=2,
+        reports_presses=["once", "held"],
+    ),
     model("sensor", form="sensor", supply="battery", output="none", mounts=0, gangs=0),
     model("lamp-module", form="luminaire_module", mounts=0, gangs=1, output="dimmer"),
     model("plug", form="plug_in", mounts=0, gangs=1),
-)
+)  # fmt: skip
 MODELS: dict[str, Model] = {m.key: m for m in _ALL}
 
 

@@ -133,6 +133,21 @@ def test_a_press_stated_at_a_gang_that_nobody_can_explain_stays_open() -> None:
     assert told(plain) == [(START, "fault", "SC1")]
 
 
+@pytest.mark.parametrize("duty", [{"duty": "feeds", "load": "L1"}, {"duty": "scene_only"}])
+def test_a_sheet_that_is_silent_on_presses_settles_none(duty: Plain) -> None:
+    plain = by_gang("B1.1", "once")
+    plain["boxes"]["B1"]["gangs"]["1"] = duty
+    assert told(plain) == [(START, "cannot_tell", "SC1")]
+
+
+def test_a_button_whose_sheet_is_silent_on_presses_settles_none() -> None:
+    plain = by_button(button=1, press="once")
+    silent = MODELS[key("button")].model_copy(update={"name": "hush", "reports_presses": None})
+    MODELS[silent.key] = silent
+    plain["devices"]["D5"]["model"] = silent.key
+    assert told(plain) == [(START, "cannot_tell", "SC1")]
+
+
 def by_button(**start: object) -> Plain:
     plain = started(by="sensor", device="D5", **start)
     plain["devices"]["D5"] = {"place": "P1", "model": key("button")}

@@ -129,28 +129,33 @@ def _starts(both: Both, start: Start) -> tuple[bool | None, bool | None]:
         return tells(both.site.rows.rows[start.gang], press), tells(both.after.rows[start.gang], press)
     if start.device == both.site.failed:
         heirs = both.fits if len(both.fits) == 1 else ()
-        return _of_itself(both.site.model), _of_itself(heirs[0].model) if heirs else False
+        after = _of_itself(heirs[0].model, start.press) if heirs else False
+        return _of_itself(both.site.model, start.press), after
     return True, True
 
 
 def tells(row: Row, press: str) -> bool | None:
     """Whether a press of this gang reaches the controller; None where no sheet says so.
 
-    As the check of starts (scenes.start): a sheet that states its presses decides; without one, a gang
-    kept for scenes and a battery button tell of theirs.
+    As the check of starts (scenes.start): the presses that a sheet states decide, and nothing else does.
     """
     if row.gang.duty is Duty.CAPPED or row.device_id is None:
         return False
     if row.model is None:
         return None
-    if row.model.reports_presses is not None:
-        return press in row.model.reports_presses
-    known = row.gang.duty is Duty.SCENE_ONLY or row.model.form is Form.BATTERY_BUTTON
-    return True if known and row.gang.duty is not Duty.NOT_KNOWN else None
+    stated = row.model.reports_presses
+    return None if stated is None else press in stated
 
 
-def _of_itself(model: Model | None) -> bool | None:
-    return None if model is None else model.form in {Form.SENSOR, Form.BATTERY_BUTTON}
+def _of_itself(model: Model | None, press: str | None) -> bool | None:
+    """Whether a sensor or a battery button tells what happens to it; of presses, those of its sheet."""
+    if model is None:
+        return None
+    if model.form not in {Form.SENSOR, Form.BATTERY_BUTTON}:
+        return False
+    if press is None:
+        return True
+    return None if model.reports_presses is None else press in model.reports_presses
 
 
 def _whole(both: Both) -> Iterator[Loss]:

@@ -13,6 +13,7 @@ _CP = "common practice, no source"
 START = Rule("scenes.start", "Can each start of a scene start it?", _CP)
 TWICE = Rule("scenes.start_twice", "Does each press of a gang start one scene only?", _CP)
 RULES = (START, TWICE)
+_SILENT_SHEET = "its sheet does not state which presses it reports"
 _TELLS_OF_ITSELF = {Form.SENSOR, Form.BATTERY_BUTTON}
 
 
@@ -83,8 +84,7 @@ def _by_gang(asked: Asked, scene_id: str, start: Start, gang_id: str) -> Finding
     if stated is not None and start.press not in stated:
         also = (row.id, row.device_id or "")
         return _not_reported(scene_id, start, f"The device of {row.id}", stated, also=also)
-    known = stated is not None and duty is not Duty.NOT_KNOWN
-    if row.device_id and row.model and (known or _reports(duty, row.model.form)):
+    if stated is not None and duty is not Duty.NOT_KNOWN:
         return passes(START, scene_id, value=words, also=(gang_id,))
     look, says = _open(row)
     text = f"Whether a press of {gang_id} can start the scene is not known: {says}."
@@ -107,11 +107,6 @@ def _not_reported(
     )
 
 
-def _reports(duty: Duty, form: Form) -> bool:
-    """Where the sheet states nothing, a gang kept for scenes or a battery button tells of its presses."""
-    return duty is Duty.SCENE_ONLY or (duty is not Duty.NOT_KNOWN and form is Form.BATTERY_BUTTON)
-
-
 def _open(row: Row) -> tuple[Look, str]:
     if row.device_id is None:
         return Look(row.id, "device", "decide which device works this gang"), "no device is decided there"
@@ -120,8 +115,11 @@ def _open(row: Row) -> tuple[Look, str]:
         return look, "its model is not decided"
     if row.gang.duty is Duty.NOT_KNOWN:
         return duty_look(row), "nobody knows what it is for"
-    look = Look(row.id, "press", "press it and see whether the controller is told of the press")
-    return look, "its sheet does not state that a gang with another duty reports its presses"
+    return _press_look(row.id), _SILENT_SHEET
+
+
+def _press_look(place: str) -> Look:
+    return Look(place, "press", "press it and see whether the controller is told of the press")
 
 
 def _by_device(asked: Asked, scene_id: str, start: Start, device_id: str) -> Finding:
@@ -159,6 +157,12 @@ def _by_device(asked: Asked, scene_id: str, start: Start, device_id: str) -> Fin
             also=(device_id,),
         )
     stated = model.reports_presses
+    if start.press is not None and stated is None:
+        text = f"Whether a press of {device_id} can start the scene is not known: {_SILENT_SHEET}."
+        looks = [_press_look(device_id)]
+        return cannot_tell(
+            START, Severity.FAULT, scene_id, text, looks=looks, value=start_words(start), also=(device_id,)
+        )
     if start.press is not None and stated is not None and start.press not in stated:
         return _not_reported(scene_id, start, device_id, stated, also=(device_id,))
     return passes(START, scene_id, value=start_words(start), also=(device_id,))
