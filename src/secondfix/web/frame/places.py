@@ -25,6 +25,8 @@ _SHEET_OF = (
 def way_to(house: House, thing: str) -> str:
     """The address of the sheet where a box, gang, load, device, scene … stands, at its row."""
     head = thing.split(".", maxsplit=1)[0]
+    if head in house.boxes and not house.boxes[head].gangs:  # no row on the switch schedule
+        return f"{reverse('building', args=[house.id])}#{head}"
     for kind, sheet in _SHEET_OF:
         if head in getattr(house, kind) and sheet in SHEETS:
             return f"{reverse(sheet, args=[house.id])}#{thing}"

@@ -29,8 +29,6 @@ def tables_of(about: Asked) -> tuple[Table, Table]:
         Extra("Stands at", _stands),
         "network",
         Extra("Radio", lambda _, i: _word(by_id[i])),
-        Extra("By way of", lambda _, i: _way(by_id[i])),
-        "device-name",
         Extra("Choose", _choose),
     )
     networks = ("name", "protocol", "controller", "channel", count)
@@ -50,27 +48,29 @@ def _model(about: Asked, device_id: str) -> str:
 def _stands(about: Asked, device_id: str) -> str:
     house, device = about.house, about.house.devices[device_id]
     room = escape(house.rooms[about.rows.room_of_device(device_id)].name)
-    within = [
-        f"{name} {', '.join(numbers)}"
-        for name, numbers in (("mounts", device.mounts), ("gangs", device.gangs))
+    within = "; ".join(
+        f"{name}{'' if len(numbers) == 1 else 's'} {', '.join(numbers)}"
+        for name, numbers in (("mount", device.mounts), ("gang", device.gangs))
         if numbers
-    ]
+    )
     fed = [f"{n} feeds {escape(load_words(house, load))}" for n, load in device.outputs.items()]
     head = f"{about.rows.place_of_device(device_id)} {room}"
-    return "<br>".join((head, *(f"<small>{words}</small>" for words in (*within, *fed))))
+    return "<br>".join((head, *(f"<small>{words}</small>" for words in (within, *fed) if words)))
 
 
 def _word(device: DeviceReach) -> str:
     word = device.word.value
-    return f'<strong class="accent">{word}</strong>' if device.word is Word.UNLIKELY else word
+    told = f'<strong class="accent">{word}</strong>' if device.word is Word.UNLIKELY else word
+    way = _way(device)
+    return f"{told}<br><small>{escape(way)}</small>" if way else told
 
 
 def _way(device: DeviceReach) -> str:
     if device.needs:
-        return "; ".join(escape(look.words) for look in dict.fromkeys(device.needs))
+        return "; ".join(dict.fromkeys(look.words for look in device.needs))
     if not device.hops:
         return ""
-    return escape(", ".join(device.route)) or "straight to the controller"
+    return f"by way of {', '.join(device.route)}" if device.route else "straight to the controller"
 
 
 def _choose(about: Asked, device_id: str) -> str:

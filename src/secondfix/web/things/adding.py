@@ -51,7 +51,7 @@ def quick_row(house: House, kind_name: str, request: HttpRequest, faults: Sequen
     kind = KINDS[kind_name]
     by_key = {f.key: f for f in fields_of(kind, house)}
     own = [by_key[key] for key in QUICK[kind_name]]
-    refused = request.POST if request.POST.get("kind") == kind_name else {}
+    refused = request.POST if request.POST.get("adds") == kind_name else {}
     fields = [
         form_field(
             house,
@@ -89,9 +89,9 @@ def add(request: HttpRequest, house_id: str, *, to: str) -> HttpResponse | tuple
 
     The id is chosen in the house as it stands now, so that two who add at once add two things.
     """
-    name = request.POST.get("kind", "")
+    name = request.POST.get("adds", "")
     if name not in QUICK:
-        return (Fault("form", "kind", f"'{name[:40]}'", f"one of {', '.join(QUICK)}"),)
+        return (Fault("form", "adds", f"'{name[:40]}'", f"one of {', '.join(QUICK)}"),)
     about = asked(house_id)
     thing_id = next_id(KINDS[name], about.house, largest_used(house_id).get)
     read = _read(about.house, name, thing_id, request)

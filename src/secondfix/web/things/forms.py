@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from secondfix.exchange import KINDS, Field, SheetRead, ThingKind, fields_of, shown_thing, thing_changes
-from secondfix.house import Fault, House
+from secondfix.house import Fault, Gang, House, load_words
 from secondfix.terms import Known
 from secondfix.web.frame.firm import firm
 
@@ -27,11 +27,15 @@ class FormField:
 
 @dataclass(frozen=True, slots=True)
 class FormGroup:
-    """Fields under one heading; ``out`` is what takes the group out of its thing, empty where it stays."""
+    """Fields under one heading, ``says`` beside it.
+
+    ``out`` is what takes the group out of its thing, empty where it stays.
+    """
 
     legend: str
     fields: tuple[FormField, ...]
     out: str = ""
+    says: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +47,7 @@ class Part:
     prefix: str
     legend: str
     out: str = ""
+    says: str = ""
 
 
 def parts_of(house: House, kind: ThingKind, thing_id: str) -> list[Part]:
@@ -56,8 +61,16 @@ def parts_of(house: House, kind: ThingKind, thing_id: str) -> list[Part]:
             for number in members:
                 at = f"{collection}.{number}"
                 legend = f"{inner.capitalize()} {number}"
-                parts.append(Part(KINDS[inner], f"{path}.{at}", f"{at}:", legend, at))
+                says = _does(house, box.gangs[number]) if inner == "gang" else ""
+                parts.append(Part(KINDS[inner], f"{path}.{at}", f"{at}:", legend, at, says))
     return parts
+
+
+def _does(house: House, gang: Gang) -> str:
+    """What a gang is there for, in a few words; the whole of it stands on the switch schedule."""
+    if gang.load is not None:
+        return f"feeds {load_words(house, gang.load)}"
+    return f"extends {gang.extends}" if gang.extends else gang.duty.value.replace("_", " ")
 
 
 def groups_of(
@@ -78,7 +91,7 @@ def groups_of(
             )
             for field in fields_of(part.kind, house)
         )
-        groups.append(FormGroup(part.legend, fields, part.out))
+        groups.append(FormGroup(part.legend, fields, part.out, part.says))
     return groups
 
 

@@ -49,12 +49,20 @@ def thing(request: HttpRequest, house_id: str, thing_id: str) -> HttpResponse:
         "faults": faults,
         "caution": before_box(about.house) if kind.name in {"box", "device"} else "",
         "leaning": _leaning(about.house, faults) if out else (),
+        "choosing": _choosing(about, kind, thing_id),
         "has_gangs": kind.name == "box" and bool(about.house.boxes[thing_id].gangs),
         "findings": [f for f in about.checked.findings if f.severity and f.place.split(".")[0] == thing_id],
     }
     return show(
         request, "thing", "things/thing.html", context, house_id=house_id, status=422 if faults else 200
     )
+
+
+def _choosing(about: Asked, kind: ThingKind, thing_id: str) -> str:
+    """The box or place at which a model is to be chosen; empty where nothing is."""
+    if kind.name == "device":
+        return about.rows.place_of_device(thing_id)
+    return thing_id if kind.name in {"box", "place"} else ""
 
 
 def _kind(house: House, thing_id: str) -> ThingKind:
