@@ -38,6 +38,8 @@ FIELDS = [
     ("D01", {"note": "stiff"}, {}),
     ("D01", {"source": "mains", "repeats": "yes"}, {"source": " (told)", "repeats": " (told)"}),
     ("D06", {"model": "", "network": "N2 Larkholm east"}, {}),
+    ("Use1", {"words": "The reader's lamp."}, {}),
+    ("Use1", {"use-kind": "other", "device": "D31", "entry": "1"}, {}),
     ("D32", {"outputs": "1: L41"}, {}),
 ]
 
@@ -52,7 +54,7 @@ def test_every_field_of_networks_and_devices_goes_in_and_out(
     assert answer.status_code == 302, answer.content.decode().split("to put right")[-1][:400]
     assert answer["Location"].endswith(f"/networks#{thing}")
     assert [stands(house_id, thing, key) for key in texts] == [t + known.get(k, "") for k, t in texts.items()]
-    optional = {key: "" for key in texts if key not in {"name", "outputs"}}
+    optional = {key: "" for key in texts if key not in {"name", "outputs", "words", "use-kind", "device"}}
     if optional:
         assert change(writer, house_id, thing, **optional).status_code == 302
         assert [stands(house_id, thing, key) for key in optional] == [""] * len(optional)

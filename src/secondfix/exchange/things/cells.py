@@ -115,6 +115,27 @@ class Corners:
 
 
 @dataclass(frozen=True, slots=True)
+class Corner:
+    """One point of the plan: ``4200 3100``."""
+
+    def shown(self, value: Any, house: House) -> str:
+        """x and y."""
+        return Corners().shown([value], house)
+
+    def read(self, text: str, house: House) -> Any | Unreadable:
+        """A pair of whole millimetres."""
+        points = Corners().read(text, house)
+        if isinstance(points, list) and len(points) == 1:
+            return points[0]
+        return Unreadable("x and y in whole mm, such as '4200 3100'")
+
+    def choices(self, house: House) -> list[str]:
+        """Anything."""
+        del house
+        return []
+
+
+@dataclass(frozen=True, slots=True)
 class Layers:
     """Layers with their thickness: ``concrete 180, air 40, plasterboard 13``."""
 
@@ -194,6 +215,27 @@ class InRoom:
     def choices(self, house: House) -> list[str]:
         """Everything there is."""
         return [self.shown(key, house) for key in getattr(house, self.collection)]
+
+
+@dataclass(frozen=True, slots=True)
+class Bare:
+    """The id of something that has neither name nor room."""
+
+    collection: str
+    what: str
+
+    def shown(self, value: Any, house: House) -> str:
+        """The id."""
+        del house
+        return str(value)
+
+    def read(self, text: str, house: House) -> Any | Unreadable:
+        """The id."""
+        return text if text in getattr(house, self.collection) else Unreadable(f"{self.what} of this house")
+
+    def choices(self, house: House) -> list[str]:
+        """Everything there is."""
+        return list(getattr(house, self.collection))
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,7 +4,8 @@ from collections.abc import Callable, Collection, Mapping
 from typing import Any
 
 from secondfix.exchange.switch_sheet import SheetRead, Unreadable, text_of, value_of
-from secondfix.exchange.things.fields import Field, ThingKind, fields_of
+from secondfix.exchange.things.field import Field, ThingKind
+from secondfix.exchange.things.fields import fields_of
 from secondfix.house import Change, Fault, House
 from secondfix.terms import Known
 

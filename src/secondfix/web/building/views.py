@@ -8,8 +8,9 @@ from django.urls import reverse
 from django.views.decorators.http import require_http_methods
 
 from secondfix.exchange import KINDS
-from secondfix.house import Channel, Fault, Position, Row
+from secondfix.house import Channel, Fault, Position, Row, is_nec
 from secondfix.store import door
+from secondfix.terms import feet_inches
 from secondfix.web.changing import answered, number_of, take
 from secondfix.web.frame.asked import Asked, asked, asked_at
 from secondfix.web.frame.showing import show
@@ -18,10 +19,11 @@ from secondfix.web.things.forms import groups_of, parts_of, read_parts
 from secondfix.web.things.tables import Extra, Table, table_of
 
 
-def _position(position: Position | None) -> str:
+def _position(about: Asked, position: Position | None) -> str:
     if position is None:
         return '<span class="soft">not known</span>'
-    return f"{position.x_mm}, {position.y_mm}; {position.height_mm} high"
+    feet = f" ({escape(feet_inches(position.height_mm))})" if is_nec(about.house) else ""
+    return f"{position.x_mm}, {position.y_mm}; {position.height_mm} high{feet}"
 
 
 def _gangs(about: Asked, box_id: str) -> str:
@@ -53,8 +55,8 @@ def _fed_by(about: Asked, load_id: str) -> str:
     return escape(f"{feeder.device_id}.{feeder.number}")
 
 
-POSITION_OF_BOX = Extra("Position on the plan, mm", lambda a, i: _position(a.house.boxes[i].position))
-POSITION_OF_PLACE = Extra("Position on the plan, mm", lambda a, i: _position(a.house.places[i].position))
+POSITION_OF_BOX = Extra("Position on the plan, mm", lambda a, i: _position(a, a.house.boxes[i].position))
+POSITION_OF_PLACE = Extra("Position on the plan, mm", lambda a, i: _position(a, a.house.places[i].position))
 MOUNTS = Extra("Mounts", lambda a, i: escape(", ".join(a.house.boxes[i].mounts)))
 TABLES: tuple[tuple[str, str, tuple[str | Extra, ...]], ...] = (
     ("storey", "Storeys", ("name", "level", "ceiling", "floor")),
@@ -65,6 +67,9 @@ TABLES: tuple[tuple[str, str, tuple[str | Extra, ...]], ...] = (
     ),
     ("circuit", "Circuits", ("name", "breaker", "curve", "label", "label-rooms", "other-load")),
     ("load", "Loads", ("name", "room", "purpose", "kind", "power", "count", Extra("Fed by", _fed_by))),
+    ("wall", "Walls", ("storey", "from", "to", "thickness", "layers")),
+    ("door", "Doors", ("wall", "along", "width", "opening-height", "leaf")),
+    ("window", "Windows", ("wall", "along", "width", "sill", "opening-height", "leaf")),
     ("place", "Other places", ("place-kind", "name", "room", POSITION_OF_PLACE, "circuit")),
 )  # fmt: skip
 

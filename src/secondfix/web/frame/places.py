@@ -13,12 +13,13 @@ _SHEET_OF = (
     ("storeys", "building"),
     ("circuits", "building"),
     ("places", "building"),
-    ("walls", "plans"),
-    ("doors", "plans"),
-    ("windows", "plans"),
+    ("walls", "building"),
+    ("doors", "building"),
+    ("windows", "building"),
     ("scenes", "scenes"),
     ("networks", "networks"),
     ("devices", "networks"),
+    ("outside_uses", "networks"),
 )
 
 

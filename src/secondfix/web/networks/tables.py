@@ -18,8 +18,8 @@ def reached(about: Asked) -> Reach:
     return about.once("reach", lambda a: reach(a.house, assumptions=a.firm.assumptions))
 
 
-def tables_of(about: Asked) -> tuple[Table, Table]:
-    """Networks; devices with their reach in words."""
+def tables_of(about: Asked) -> tuple[Table, ...]:
+    """Networks; devices with their reach in words; uses that others make of devices."""
     by_id = about.once("reach by device", lambda a: {d.id: d for d in reached(a).devices})
     count = Extra(
         "Devices", lambda a, i: str(sum(d.network == i for d in a.house.devices.values()) or "none")
@@ -35,6 +35,7 @@ def tables_of(about: Asked) -> tuple[Table, Table]:
     return (
         table_of(about, "network", "Networks", networks),
         table_of(about, "device", "Devices", own),
+        table_of(about, "use", "Uses of others", ("use-kind", "device", "entry", "words")),
     )
 
 
@@ -42,7 +43,7 @@ def _model(about: Asked, device_id: str) -> str:
     model = about.rows.model_of(device_id)
     if model is None:
         return '<span class="soft">not chosen</span>'
-    return f"{escape(model.title)}<br><small>{escape(model.key)}</small>"
+    return f"{escape(model.title)}{_under(model.key)}"
 
 
 def _stands(about: Asked, device_id: str) -> str:
@@ -53,16 +54,21 @@ def _stands(about: Asked, device_id: str) -> str:
         for name, numbers in (("mount", device.mounts), ("gang", device.gangs))
         if numbers
     )
-    fed = [f"{n} feeds {escape(load_words(house, load))}" for n, load in device.outputs.items()]
+    fed = [f"{n} feeds {load_words(house, load)}" for n, load in device.outputs.items()]
     head = f"{about.rows.place_of_device(device_id)} {room}"
-    return "<br>".join((head, *(f"<small>{words}</small>" for words in (within, *fed) if words)))
+    return "".join((head, *(_under(words) for words in (within, *fed) if words)))
 
 
 def _word(device: DeviceReach) -> str:
     word = device.word.value
     told = f'<strong class="accent">{word}</strong>' if device.word is Word.UNLIKELY else word
     way = _way(device)
-    return f"{told}<br><small>{escape(way)}</small>" if way else told
+    return told + _under(way) if way else told
+
+
+def _under(words: str) -> str:
+    """A second line in a smaller hand."""
+    return f'<span class="under">{escape(words)}</span>'
 
 
 def _way(device: DeviceReach) -> str:

@@ -23,8 +23,15 @@ QUICK: Mapping[str, tuple[str, ...]] = {
     "circuit": ("name", "breaker", "curve", "label", "label-rooms"),
     "load": ("name", "room", "purpose", "kind", "power", "count"),
     "place": ("place-kind", "name", "room"),
+    "wall": ("storey", "from", "to", "thickness"),
+    "door": ("wall", "along", "width", "opening-height"),
+    "window": ("wall", "along", "width", "sill", "opening-height"),
     "network": ("name", "protocol", "controller"),
     "device": ("model", "network", "box", "mounts", "gangs", "place"),
+    "use": ("use-kind", "device", "entry", "words"),
+}
+_SAYS = {
+    "device": "In a wall box, mounts and gangs may stay empty: it then takes all that no other device has.",
 }
 MOST_MOUNTS, MOST_GANGS = 6, 24
 _COUNTS = (("mounts", "How many mounts", "1", MOST_MOUNTS), ("gangs", "How many gangs", "1", MOST_GANGS))
@@ -32,13 +39,17 @@ _COUNTS = (("mounts", "How many mounts", "1", MOST_MOUNTS), ("gangs", "How many 
 
 @dataclass(frozen=True, slots=True)
 class QuickRow:
-    """What is asked of a new thing; ``facts`` says that some of it carries how it is known."""
+    """What is asked of a new thing.
+
+    ``facts`` says that some of it carries how it is known, ``at_hand`` that one more is likely to follow.
+    """
 
     kind: str
     one: str
     fields: tuple[FormField, ...]
     facts: bool
     at_hand: bool
+    says: str = ""
 
     @property
     def at(self) -> str:
@@ -71,7 +82,9 @@ def quick_row(house: House, kind_name: str, request: HttpRequest, faults: Sequen
             for name, heading, usual, _ in _COUNTS
         ]
     at_hand = request.GET.get("more") == kind_name or bool(refused)
-    return QuickRow(kind_name, kind.one, tuple(fields), any(f.fact for f in own), at_hand)
+    return QuickRow(
+        kind_name, kind.one, tuple(fields), any(f.fact for f in own), at_hand, _SAYS.get(kind_name, "")
+    )
 
 
 def _wrong(path: str, faults: Sequence[Fault]) -> str:

@@ -7,7 +7,7 @@ from threading import Lock
 from secondfix.store import door
 
 MOST_EDITS = 100
-_ID = re.compile(rb'"([A-Z][a-z]?)(\d{1,5})[".]')
+_ID = re.compile(rb'"([A-Z][a-z]{0,3})(\d{1,5})[".]')
 _read: dict[tuple[str, datetime], tuple[int, dict[str, int]]] = {}
 _reading = Lock()
 

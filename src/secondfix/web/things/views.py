@@ -73,7 +73,7 @@ def _kind(house: House, thing_id: str) -> ThingKind:
 
 
 def _on_networks(house: House, thing_id: str) -> bool:
-    return thing_id in house.networks or thing_id in house.devices
+    return any(thing_id in those for those in (house.networks, house.devices, house.outside_uses))
 
 
 def _changed(request: HttpRequest, now: Asked, thing_id: str) -> door.Saved | door.Conflicting | door.Refused:
