@@ -13,6 +13,8 @@ from tests.desk import PASSWORD
 from secondfix.exchange import KINDS, kind_of, shown_thing
 from secondfix.house import House
 from secondfix.store import door
+from secondfix.web.frame.asked import asked, asked_at
+from secondfix.web.things import adding
 
 # ruff: noqa: I001 - the desk begins Django before the door is imported
 assert PASSWORD  # the desk is begun
@@ -228,6 +230,19 @@ def test_two_who_add_from_one_edit_add_two_things(writer: Client, house_id: str)
         sent = {"base": "1", "adds": "room", "name": name}
         assert writer.post(f"/house/{house_id}/building", sent).status_code == 302
     assert {"Larder", "Scullery"} <= {room.name for room in house_now(house_id).rooms.values()}
+
+
+def test_whoever_was_slower_by_a_hair_gets_the_next_id(
+    writer: Client, house_id: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    writer.post(f"/house/{house_id}/building", {"base": "1", "adds": "room", "name": "Larder"})
+    stale = [asked_at(house_id, 1)]
+    monkeypatch.setattr(adding, "asked", lambda house_id: stale.pop() if stale else asked(house_id))
+    monkeypatch.setattr(adding, "largest_used", lambda _: {})
+    answer = writer.post(f"/house/{house_id}/building", {"base": "1", "adds": "room", "name": "Scullery"})
+    assert "/building" in answer["Location"]
+    rooms = house_now(house_id).rooms
+    assert sorted(i for i in rooms if rooms[i].name in {"Larder", "Scullery"}) == ["R18", "R19"]
 
 
 @pytest.mark.parametrize("thing", ["B01", "C1", "G", "L01", "P01", "R01"])

@@ -2,6 +2,7 @@
 
 import html
 import re
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -12,6 +13,7 @@ from tests.web.test_building import change, house_now, stands
 from secondfix.actions.reach import reach
 from secondfix.actions.select import select
 from secondfix.assumptions import default_assumptions
+from secondfix.exchange import KINDS
 from secondfix.files import shipped_models
 from secondfix.store import door
 
@@ -169,6 +171,13 @@ def test_choosing_makes_the_edit(writer: Client, house_id: str) -> None:
     assert f'<tr id="{new}">' in page
 
 
+def test_where_no_network_or_several_speak_it_that_is_said(writer: Client, house_id: str) -> None:
+    add(writer, house_id, "network", name="Barn", protocol="Zigbee")
+    sent = {"base": "2", "spot": "0", "model": "plimmet-rush@1"}
+    page = writer.post(f"/house/{house_id}/choose/P14", sent, follow=True).content.decode()
+    assert "joins is still open" in page
+
+
 def test_another_model_keeps_the_device(writer: Client, house_id: str) -> None:
     house = house_now(house_id)
     choices = select(house, models=shipped_models(), assumptions=default_assumptions())
@@ -226,3 +235,37 @@ def test_a_place_that_wants_nothing_says_so_and_one_that_is_not_there_is_not_fou
 def test_the_caution_stands_before_the_choice(writer: Client, house_id: str) -> None:
     page = writer.get(f"/house/{house_id}/choose/B07").content.decode()
     assert page.index("isolate, lock off, prove dead") < page.index('<section class="spot"')
+
+
+@pytest.mark.parametrize("name", ["demo/house.json", "demo/nec-house.json"])
+def test_every_sheet_of_every_thing_answers_in_either_world(
+    writer: Client, office: door.Account, tree: Path, name: str
+) -> None:
+    door.begin_house((tree / name).read_bytes(), by=office)
+    house = house_now(door.houses()[0].id)
+    pages = ["building", "networks", *(f"plans/{s}" for s in house.storeys)]
+    for kind in sorted(KINDS.keys() - {"house", "mount", "gang"}):
+        pages += [f"thing/{i}" for i in getattr(house, KINDS[kind].collection)]
+    pages += [f"choose/{i}" for i in (*house.boxes, *house.places)]
+    assert len(pages) > 200
+    told = {page: writer.get(f"/house/{house.id}/{page}").status_code for page in pages}
+    assert {page: status for page, status in told.items() if status != 200} == {}
+
+
+def test_an_extension_unit_has_no_radio_and_says_so(writer: Client, office: door.Account, tree: Path) -> None:
+    door.begin_house((tree / "demo/nec-house.json").read_bytes(), by=office)
+    house = house_now(door.houses()[0].id)
+    silent = [i for i, d in house.devices.items() if d.model and house.models[d.model].protocol is None]
+    assert silent
+    page = writer.get(f"/house/{house.id}/networks").content.decode()
+    for device_id in silent:
+        assert "has no radio" in page.split(f'<tr id="{device_id}">', 1)[1].split("</tr>", 1)[0]
+
+
+def test_an_nec_house_is_spoken_to_in_its_own_words(writer: Client, office: door.Account, tree: Path) -> None:
+    door.begin_house((tree / "demo/nec-house.json").read_bytes(), by=office)
+    house_id = door.houses()[0].id
+    for page in ("thing/B03", "choose/B03"):
+        text = writer.get(f"/house/{house_id}/{page}").content.decode()
+        assert "de-energize, lock out and tag, test for absence of voltage" in text
+        assert "lock off" not in text

@@ -28,7 +28,7 @@ def tables_of(about: Asked) -> tuple[Table, ...]:
         Extra("Model", _model),
         Extra("Stands at", _stands),
         "network",
-        Extra("Radio", lambda _, i: _word(by_id[i])),
+        Extra("Radio", lambda _, i: _word(by_id.get(i))),
         Extra("Choose", _choose),
     )
     networks = ("name", "protocol", "controller", "channel", count)
@@ -59,7 +59,9 @@ def _stands(about: Asked, device_id: str) -> str:
     return "".join((head, *(_under(words) for words in (within, *fed) if words)))
 
 
-def _word(device: DeviceReach) -> str:
+def _word(device: DeviceReach | None) -> str:
+    if device is None:  # an extension unit, which is wired to its gang
+        return '<span class="soft">has no radio</span>'
     word = device.word.value
     told = f'<strong class="accent">{word}</strong>' if device.word is Word.UNLIKELY else word
     way = _way(device)

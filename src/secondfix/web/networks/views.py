@@ -122,6 +122,9 @@ def _chosen(request: HttpRequest, house_id: str, place_id: str) -> HttpResponse 
     answer = take(request, house_id, changes, words=f"{key} chosen at {place_id}")
     if isinstance(answer, door.Saved):
         messages.success(request, f"{device_id} at {place_id} is to be {model.title}, edit {answer.number}.")
+        joins = asked_at(house_id, answer.number).house.devices[device_id].network
+        if model.protocol is not None and joins is None:
+            messages.info(request, f"Which network {device_id} joins is still open: state it on its form.")
     gone = answered(request, house_id, answer, to=reverse("networks", args=[house_id]) + f"#{device_id}")
     if gone is not None:
         return gone
