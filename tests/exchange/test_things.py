@@ -165,9 +165,18 @@ def test_a_new_thing_without_what_it_must_have_is_told() -> None:
     assert [(f.path, f.stands) for f in made] == [("rooms.R93.name", "nothing")]
 
 
-@given(text=st.text(max_size=40), key=st.sampled_from(sorted(f.key for f in KINDS["load"].fields)))
-def test_whatever_is_typed_is_a_change_or_a_fault(text: str, key: str) -> None:
-    house = house_of(HOUSES[0])
-    read = thing_changes(house, KINDS["load"], "loads.L02", {key: text}, known=Known.TOLD)
+THINGS = [
+    ("house", ""), ("storey", "storeys.G"), ("room", "rooms.R01"), ("wall", "walls.W01"),
+    ("door", "doors.Door1"), ("circuit", "circuits.C1"), ("box", "boxes.B01"),
+    ("mount", "boxes.B01.mounts.1"), ("load", "loads.L02"), ("place", "places.P01"),
+    ("network", "networks.N1"), ("device", "devices.D01"), ("use", "outside_uses.Use1"),
+]  # fmt: skip
+EVERY_FIELD = [(kind, path, f.key) for kind, path in THINGS for f in KINDS[kind].fields]
+
+
+@given(text=st.text(max_size=40), field=st.sampled_from(EVERY_FIELD))
+def test_whatever_is_typed_is_a_change_or_a_fault(text: str, field: tuple[str, str, str]) -> None:
+    kind, path, key = field
+    read = thing_changes(house_of(HOUSES[0]), KINDS[kind], path, {key: text}, known=Known.TOLD)
     assert all(isinstance(f, Fault) for f in read.faults)
     assert len(read.changes) + len(read.faults) <= 1

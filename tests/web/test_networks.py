@@ -200,6 +200,7 @@ def test_another_model_keeps_the_device(writer: Client, house_id: str) -> None:
     ("sent", "line"),
     [
         ({"spot": "9", "model": "plimmet-rush@1"}, "a spot of this place"),
+        ({"spot": "9" * 5000, "model": "plimmet-rush@1"}, "a spot of this place"),
         ({"spot": "x", "model": "plimmet-rush@1"}, "a spot of this place"),
         ({"spot": "0", "model": "no-such-thing@1"}, "a model that fits here"),
         ({"spot": "0", "model": "quorndel-lathe-four@1"}, "a model that fits here"),
@@ -265,7 +266,7 @@ def test_an_extension_unit_has_no_radio_and_says_so(writer: Client, office: door
 def test_an_nec_house_is_spoken_to_in_its_own_words(writer: Client, office: door.Account, tree: Path) -> None:
     door.begin_house((tree / "demo/nec-house.json").read_bytes(), by=office)
     house_id = door.houses()[0].id
-    for page in ("thing/B03", "choose/B03"):
+    for page in ("thing/B03", "choose/B03", "box/B03", "survey"):
         text = writer.get(f"/house/{house_id}/{page}").content.decode()
         assert "de-energize, lock out and tag, test for absence of voltage" in text
         assert "lock off" not in text

@@ -17,7 +17,6 @@ from secondfix.store import door
 from secondfix.terms import PROTOCOLS, Protocol
 from secondfix.web.changing import answered, number_of, take
 from secondfix.web.frame.asked import Asked, asked, asked_at
-from secondfix.web.frame.cautions import before_box
 from secondfix.web.frame.sheets import SHEETS
 from secondfix.web.frame.showing import show
 from secondfix.web.networks.answers import answer_of
@@ -70,7 +69,6 @@ def choose(request: HttpRequest, house_id: str, place_id: str) -> HttpResponse:
     context = {
         "about": about,
         "place_id": place_id,
-        "caution": before_box(about.house),
         "answers": [answer_of(about.house, models, n, choice) for n, choice in enumerate(choices)],
         "protocols": [(p.value, w.label) for p, w in PROTOCOLS.items()],
         "protocol": wanted.value if wanted else "",
@@ -105,7 +103,7 @@ def _chosen(request: HttpRequest, house_id: str, place_id: str) -> HttpResponse 
     seen = asked_at(house_id, base) if base is not None else asked(house_id)
     choices = _choices(seen, place_id, _protocol(request))
     number, key = request.POST.get("spot", ""), request.POST.get("model", "")
-    if not (number.isascii() and number.isdecimal() and int(number) < len(choices)):
+    if not (number.isascii() and number.isdecimal() and len(number) < 4 and int(number) < len(choices)):
         return (Fault("form", "spot", f"'{number[:10]}'", "a spot of this place"),)
     choice = choices[int(number)]
     one = next((o for o in _offered(choice) if o.model == key), None)

@@ -12,7 +12,6 @@ from secondfix.house import Change, Fault, House
 from secondfix.store import door
 from secondfix.web.changing import answered, number_of, take
 from secondfix.web.frame.asked import Asked, asked, asked_at
-from secondfix.web.frame.cautions import before_box
 from secondfix.web.frame.places import way_to
 from secondfix.web.frame.showing import show
 from secondfix.web.things.adding import KNOWNS, known_of
@@ -47,7 +46,6 @@ def thing(request: HttpRequest, house_id: str, thing_id: str) -> HttpResponse:
         "groups": groups_of(about.house, parts, request.POST, faults),
         "knowns": KNOWNS,
         "faults": faults,
-        "caution": before_box(about.house) if kind.name in {"box", "device"} else "",
         "leaning": _leaning(about.house, faults) if out else (),
         "choosing": _choosing(about, kind, thing_id),
         "has_gangs": kind.name == "box" and bool(about.house.boxes[thing_id].gangs),
