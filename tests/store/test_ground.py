@@ -74,7 +74,7 @@ def test_the_status_names_the_database_and_its_edition(store: Store) -> None:
     told = status()
     assert told.database.lower() == store.kind
     assert int(told.version.split(".")[0]) >= 3
-    assert told.warnings == ()
+    assert told.warnings in {(), ("no backup was ever made of this desk",)}  # of the tests' own folder
 
 
 def test_an_older_sqlite_is_warned_of(desk: Path, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -7,7 +7,10 @@ from typing import Any
 from django.urls import URLPattern, URLResolver, get_resolver, resolve, reverse
 
 # What stands for each argument of an address; the house is that of the fixture.
-VALUES: dict[str, Any] = {"drawing_file": "elevations-R01", "job_id": "0"*32, "kind": "fitted", 
+VALUES: dict[str, Any] = {
+    "drawing_file": "elevations-R01",
+    "job_id": "0" * 32,
+    "kind": "fitted",
     "kept": 1,
     "thing_id": "R01",
     "storey_id": "G",

@@ -44,11 +44,16 @@ def test_a_reader_changes_nothing(reader: Client, house_id: str) -> None:
     assert (row.number, row.stage, len(door.houses())) == (1, "survey", 1)
 
 
+# Stand only on a desk that is served to its network, or once a backup was made.
+NOT_YET = {"authority", "backup"}
+
+
 def test_a_writer_may_look_at_everything(writer: Client, house_id: str) -> None:
     writer.post(f"/house/{house_id}/history", {"base": "1"})  # an issue to look at
     for address in ALL:
         status = writer.get(address.url(house_id)).status_code
-        assert (status in {200, 302, 405}, address.name, status) == (True, address.name, status)
+        allowed = {200, 302, 404, 405} if address.name in NOT_YET else {200, 302, 405}
+        assert (status in allowed, address.name, status) == (True, address.name, status)
 
 
 def test_a_house_that_is_not_there_is_not_found(writer: Client, desk: object) -> None:

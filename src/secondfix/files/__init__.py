@@ -3,7 +3,7 @@
 from secondfix.files.firm import Firm, open_firm
 from secondfix.files.houses import open_house
 from secondfix.files.keyring import KeyRing, WrongPassphraseError, open_ring, save_ring
-from secondfix.files.shipped import shipped_models
+from secondfix.files.shipped import demo_houses, shipped_models
 from secondfix.files.whole import append_line, read_bytes, write_whole
 
 __all__ = [
@@ -11,6 +11,7 @@ __all__ = [
     "KeyRing",
     "WrongPassphraseError",
     "append_line",
+    "demo_houses",
     "open_firm",
     "open_house",
     "open_ring",

@@ -1,9 +1,12 @@
-"""The catalogue that comes with Secondfix."""
+"""The catalogue and the demo houses that come with Secondfix."""
 
 from functools import cache
 from importlib.resources import files
+from pathlib import Path
 
 from secondfix.catalogue import Model, read_model
+
+DEMO_HOUSES = ("house", "nec-house")
 
 
 @cache
@@ -17,3 +20,13 @@ def shipped_models() -> dict[str, Model]:
                 raise ValueError("; ".join(f"{f.where}: {f.path}: {f.expected}" for f in model))
             models[model.key] = model
     return models
+
+
+def demo_houses() -> dict[str, bytes]:
+    """The documents of the invented demo houses by file name, where they came along with the package."""
+    folder = Path(__file__).resolve().parents[3] / "demo"
+    return {
+        name: (folder / f"{name}.json").read_bytes()
+        for name in DEMO_HOUSES
+        if (folder / f"{name}.json").is_file()
+    }

@@ -71,9 +71,23 @@ class IdTaken:
     id: str
 
 
+Order = Literal["name", "edit", "stage", "open"]
+
+
+@dataclass(frozen=True, slots=True)
+class OpenCounts:
+    """What the last check counted, and of which edit."""
+
+    number: int
+    danger: int
+    fault: int
+    cannot_tell: int
+    advice: int
+
+
 @dataclass(frozen=True, slots=True)
 class HouseRow:
-    """A house in the list of all."""
+    """A house in the list of all; ``open`` None where no check was kept, or nobody asked for it."""
 
     id: str
     name: str
@@ -82,6 +96,15 @@ class HouseRow:
     changed_at: datetime
     changed_by: str
     away_at: datetime | None
+    open: OpenCounts | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """One page of the houses found, and how many were found in all."""
+
+    rows: tuple[HouseRow, ...]
+    count: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -177,9 +200,21 @@ class BackedUp:
 
 
 @dataclass(frozen=True, slots=True)
+class LastBackup:
+    """The last backup that was made of this desk."""
+
+    at: datetime
+    file: str
+    size_bytes: int
+
+
+@dataclass(frozen=True, slots=True)
 class Status:
-    """The database in words, and what should be put right about it."""
+    """The database in words, what should be put right, the data folder and its room, the last backup."""
 
     database: str
     version: str
     warnings: tuple[str, ...]
+    folder: str = ""
+    free_bytes: int | None = None
+    last_backup: LastBackup | None = None

@@ -5,6 +5,7 @@ and forgotten here that requests in other threads must not see.
 """
 
 import gzip
+import json
 import os
 import tempfile
 from hashlib import sha256
@@ -19,9 +20,11 @@ from secondfix.house import Fault
 from secondfix.store.answers import BackedUp, NoRingKeyError, Refused
 from secondfix.store.copying import checked, lines_of, migrations, rows_in
 from secondfix.store.databases import sqlite_at
+from secondfix.store.ids import now
 from secondfix.store.models import Account, House
 from secondfix.store.ring import key_print
 from secondfix.store.second import beside, still
+from secondfix.store.status import LAST_BACKUP
 
 TRIAL = "trial"
 
@@ -51,6 +54,7 @@ def back_up(path: Path) -> BackedUp | Refused:
         return Refused(
             (Fault(str(path), "", (error.strerror or "cannot be written").lower(), "a free name"),)
         )
+    _remember(path)
     return answer
 
 
@@ -64,6 +68,15 @@ def restore(path: Path) -> BackedUp | Refused:
     if Account.objects.exists() or House.objects.exists():
         return Refused((Fault("store", "", "accounts or houses", "a fresh store: nothing is overwritten"),))
     return _laid(path, "default")
+
+
+def _remember(path: Path) -> None:
+    """Leave word for the status page; a folder that cannot take it is no reason to doubt the backup."""
+    told = {"at": now().isoformat(), "file": path.name, "bytes": path.stat().st_size}
+    try:
+        (Path(settings.DATA or "") / LAST_BACKUP).write_text(json.dumps(told) + "\n")
+    except OSError:
+        return
 
 
 def _write(path: Path) -> None:

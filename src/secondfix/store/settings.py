@@ -17,7 +17,8 @@ from secondfix.store.secrets_kept import secret_of
 
 SQLITE_VERSION = take_sqlite()
 DATA = os.environ.get("SECONDFIX_DATA") or None
-HTTPS = os.environ.get("SECONDFIX_HTTPS") == "1"
+HTTPS = os.environ.get("SECONDFIX_HTTPS") in {"1", "own"}
+OWN_TLS = os.environ.get("SECONDFIX_HTTPS") == "own"  # served by this process, under its own authority
 
 SECRET_KEY = secret_of(Path(DATA) / "session.secret").hex() if DATA else secrets.token_hex(32)
 DEBUG = False
@@ -123,8 +124,8 @@ SESSION_COOKIE_AGE = 14 * 24 * 3600
 CSRF_COOKIE_SAMESITE = "Lax"
 CSRF_COOKIE_SECURE = HTTPS
 CSRF_TRUSTED_ORIGINS = [f"https://{host}" for host in ALLOWED_HOSTS if HTTPS]
-SECURE_PROXY_SSL_HEADER = ("HTTP_X_FORWARDED_PROTO", "https") if HTTPS else None
-SECURE_HSTS_SECONDS = 365 * 24 * 3600 if HTTPS else 0
+SECURE_PROXY_SSL_HEADER = ("HTTP_X_FORWARDED_PROTO", "https") if HTTPS and not OWN_TLS else None
+SECURE_HSTS_SECONDS = 365 * 24 * 3600 if HTTPS and not OWN_TLS else 0  # a name of a LAN may serve others too
 SECURE_CONTENT_TYPE_NOSNIFF = True
 SECURE_REFERRER_POLICY = "same-origin"
 X_FRAME_OPTIONS = "DENY"

@@ -50,7 +50,10 @@ RULES: dict[str, Rule] = {
     "ink": OPEN,
     "people": OFFICE,
     "password": ASKED,
-    "status": ASKED,
+    "status": SHEET,
+    "backup": OFFICE,
+    "phone": OPEN,
+    "authority": OPEN,
     # the register
     "register": SHEET,
     "new": OFFICE,

@@ -5,6 +5,7 @@ from django.urls import include, path
 urlpatterns = [
     path("", include("secondfix.web.coming_in.urls")),
     path("", include("secondfix.web.register.urls")),
+    path("", include("secondfix.web.state.urls")),
     path("", include("secondfix.web.changing.urls")),
     path("", include("secondfix.web.checks.urls")),
     path("", include("secondfix.web.elevations.urls")),

@@ -1,6 +1,7 @@
 """The tables."""
 
 from secondfix.store.models.accounts import Account, Right
+from secondfix.store.models.counts import LastCheck
 from secondfix.store.models.houses import CoverSheet, Edit, House, Issue, Stage
 from secondfix.store.models.journal import JournalEntry
 from secondfix.store.models.keys import KeyEntry, KeyShown
@@ -14,6 +15,7 @@ __all__ = [
     "JournalEntry",
     "KeyEntry",
     "KeyShown",
+    "LastCheck",
     "Right",
     "Stage",
 ]

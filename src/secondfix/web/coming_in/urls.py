@@ -11,5 +11,4 @@ urlpatterns = [
     path("ink", views.ink, name="ink"),
     path("people", views.people, name="people"),
     path("password", views.password, name="password"),
-    path("status", views.status, name="status"),
 ]

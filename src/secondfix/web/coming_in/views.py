@@ -117,11 +117,6 @@ def password(request: HttpRequest) -> HttpResponse:
     )
 
 
-def status(request: HttpRequest) -> HttpResponse:
-    """The database in words, and what should be put right."""
-    return show(request, "status", "coming_in/status.html", {"state": door.status()})
-
-
 def _back(request: HttpRequest, otherwise: str) -> str:
     """Where the person came from, if that is a page of this desk."""
     wanted = request.POST.get("back") or request.GET.get("next") or ""

@@ -30,6 +30,8 @@ class Asked:
     text: str
     number: int
     firm: Firm
+    counted: bool = True
+    """Whether the register keeps the counts of its check: not of an issue, asked as it once was."""
 
     @cached_property
     def working(self) -> RLock:
@@ -66,7 +68,11 @@ class Asked:
 
     @cached_property
     def _checked(self) -> Checked:
-        return check(self.house, assumptions=self.firm.assumptions)
+        made = check(self.house, assumptions=self.firm.assumptions)
+        if self.counted:
+            counts = {k: made.counts[k] for k in ("danger", "fault", "cannot_tell", "advice")}
+            door.keep_counts(self.house.id, door.OpenCounts(self.number, **counts))
+        return made
 
 
 _kept: OrderedDict[tuple[str, int], Asked] = OrderedDict()

@@ -47,6 +47,11 @@ DESK_SHEETS = (
         "Nobody can come in yet. Make the first account: it may change everything and make the others.",
     ),
     Sheet(
+        "phone", "D0/09", "This desk on a phone",
+        "A phone must trust the desk before it works with it. "
+        "Put the desk's own authority on it, once, and open the desk at its address.",
+    ),
+    Sheet(
         "password", "D0/08", "Another password",
         "Give yourself another password. At least twelve characters, none of the well-known ones.",
     ),

@@ -23,7 +23,9 @@ def _frozen(about: Asked, issued: door.Issued) -> Asked:
     """The same house under the assumptions that went out with it; what was none then is a default."""
     then = {name: Assumption(**kept) for name, kept in json.loads(issued.assumptions).items()}
     assumptions = Assumptions({**default_assumptions(), **then})
-    return Asked(about.house, about.text, about.number, replace(about.firm, assumptions=assumptions))
+    return Asked(
+        about.house, about.text, about.number, replace(about.firm, assumptions=assumptions), counted=False
+    )
 
 
 def paper_of(issued: door.Issued, about: Asked, paper: str) -> bytes | list[TextFault]:

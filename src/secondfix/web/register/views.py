@@ -1,54 +1,46 @@
 """The register of houses, beginning one, putting one away and back, and the first sheet of a house."""
 
-import json
-import os
-import time
-
 from django.contrib import messages
-from django.core.files.uploadedfile import UploadedFile
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect
-from django.views.decorators.http import require_http_methods
+from django.views.decorators.http import require_GET, require_http_methods
 
-from secondfix.house import LARGEST_FILE_BYTES, begin, plain_of, uuid7
+from secondfix.house import Fault
 from secondfix.store import door
 from secondfix.web.access import person
 from secondfix.web.frame.asked import asked
 from secondfix.web.frame.showing import show
-from secondfix.web.register.finding import found
+from secondfix.web.register.beginning import begun, demo_names
+from secondfix.web.register.finding import ORDERS, page_of, wanted
 
 
-@require_http_methods(["GET"])
+@require_GET
 def register(request: HttpRequest) -> HttpResponse:
-    """All houses, or those whose name or stage holds every word asked for."""
-    words = request.GET.get("find", "")
-    rows = found(door.houses(), words)
-    return show(request, "register", "register/register.html", {"rows": rows, "find": words})
+    """A page of all houses, or of those that hold every word asked for, in the order asked for."""
+    asked_for = wanted(request)
+    context = {
+        "page": page_of(asked_for),
+        "find": asked_for.words,
+        "by": asked_for.order,
+        "orders": ORDERS,
+        "query": asked_for.query,
+    }
+    return show(request, "register", "register/register.html", context)
 
 
 @require_http_methods(["GET", "POST"])
 def new(request: HttpRequest) -> HttpResponse:
-    """A new house from nothing, or from a file."""
-    faults: tuple[object, ...] = ()
+    """A new house from nothing, from a demo house, or from a file."""
+    faults: tuple[Fault, ...] = ()
     if request.method == "POST":
-        document = _document(request)
-        answer = door.begin_house(document, by=person(request))
-        if isinstance(answer, door.Known):
+        made = begun(request)
+        if made.known:
             messages.info(request, "This house stands in the register already; what you sent was not taken.")
-            return redirect("house", answer.house_id)
-        if isinstance(answer, door.Saved):
-            return redirect("house", json.loads(document)["id"])
-        faults = answer.faults
-    return show(request, "new", "register/new.html", {"faults": faults}, status=422 if faults else 200)
-
-
-def _document(request: HttpRequest) -> bytes:
-    sent = request.FILES.get("file")
-    if isinstance(sent, UploadedFile):
-        return bytes(sent.read(LARGEST_FILE_BYTES + 1))
-    house_id = uuid7(unix_ms=time.time_ns() // 1_000_000, random=os.urandom(10))
-    named = {**plain_of(begin(house_id=house_id, name="House")), "name": request.POST.get("name", "")}
-    return json.dumps(named).encode()  # the store reads it and tells what is wrong with the name
+        if made.house_id:
+            return redirect("house", made.house_id)
+        faults = made.faults
+    context = {"faults": faults, "demos": demo_names(), "named": request.POST.get("name", "")}
+    return show(request, "new", "register/new.html", context, status=422 if faults else 200)
 
 
 @require_http_methods(["GET", "POST"])

@@ -7,6 +7,7 @@ from django.utils.safestring import SafeString, mark_safe
 from secondfix.findings import Finding
 from secondfix.house import House
 from secondfix.papers import SHAPE_WORDS, shape_of
+from secondfix.store.door import HouseRow
 from secondfix.web.frame.places import beside as words_beside
 from secondfix.web.frame.places import way_to
 from secondfix.web.register.finding import spoken
@@ -28,6 +29,9 @@ _SHAPES = {
 }
 
 
+_COUNTED = {"danger": "danger", "fault": "fault", "cannot_tell": "cannot be told"}
+
+
 @register.simple_tag
 def mark(severity: str) -> SafeString:
     """The shape of an outcome; its word stands beside it. An answer without fault has none."""
@@ -38,6 +42,30 @@ def mark(severity: str) -> SafeString:
 def stage(value: str) -> str:
     """The stage of a job in words."""
     return spoken(value)
+
+
+@register.simple_tag
+def opens(row: HouseRow) -> SafeString:
+    """What the last check of a house found, with the edit it belongs to where that is not the last one."""
+    held = row.open
+    if held is None:
+        return mark_safe('<span class="soft">not asked yet</span>')
+    counts = (("danger", held.danger), ("fault", held.fault), ("cannot_tell", held.cannot_tell))
+    words = [
+        format_html(
+            "<span>{} {} {}</span>",
+            mark(shape),
+            n,
+            f"{_COUNTED[shape]}{'s' * (n != 1 and shape != 'cannot_tell')}",
+        )
+        for shape, n in counts
+        if n
+    ]
+    if not words:
+        words = [mark_safe("<span>no fault found</span>")]
+    if held.number != row.number:
+        words.append(format_html('<span class="soft">not asked since edit {}</span>', held.number))
+    return format_html('<span class="open-counts">{}</span>', mark_safe(" ".join(words)))  # noqa: S308 - each escaped above
 
 
 @register.simple_tag
