@@ -6,14 +6,14 @@ from threading import Lock
 
 from secondfix.store import door
 
-MOST_EDITS = 100
+MOST_EDITS = 50
 _ID = re.compile(rb'"([A-Z][a-z]{0,3})(\d{1,5})[".]')
 _read: dict[tuple[str, datetime], tuple[int, dict[str, int]]] = {}
 _reading = Lock()
 
 
 def largest_used(house_id: str) -> dict[str, tuple[int]]:
-    """The largest number behind each letter in the journal and in the last hundred edits.
+    """The largest number behind each letter in the journal and in the last fifty edits.
 
     What was read once is kept: each further edit is read alone. An id that stood only before all of these,
     and of which no entry speaks, could be given again. Raises door.UnknownError.
