@@ -8,6 +8,8 @@ from django.urls import URLPattern, URLResolver, get_resolver, resolve, reverse
 
 # What stands for each argument of an address; the house is that of the fixture.
 VALUES: dict[str, Any] = {
+    "scene_id": "S1",
+    "device_id": "D01",
     "drawing_file": "elevations-R01",
     "job_id": "0" * 32,
     "kind": "fitted",

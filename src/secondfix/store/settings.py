@@ -129,6 +129,7 @@ SECURE_HSTS_SECONDS = 365 * 24 * 3600 if HTTPS and not OWN_TLS else 0  # a name 
 SECURE_CONTENT_TYPE_NOSNIFF = True
 SECURE_REFERRER_POLICY = "same-origin"
 X_FRAME_OPTIONS = "DENY"
+DATA_UPLOAD_MAX_NUMBER_FIELDS = 30_000  # a scene with every rule and exception it may have
 DATA_UPLOAD_MAX_MEMORY_SIZE = 24 * 1024 * 1024  # a house of the largest size, and a little
 DATA_UPLOAD_MAX_NUMBER_FILES = 10
 

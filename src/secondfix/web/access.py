@@ -71,6 +71,13 @@ RULES: dict[str, Rule] = {
     "box": SHEET,
     "elevations": ASKED,
     "elevation": ASKED,
+    "names": SHEET,
+    "scenes": SHEET,
+    "scene": SHEET,
+    "walk": ASKED,
+    "worksheets": ASKED,
+    "worksheets-printed": ASKED,
+    "worksheet": ASKED,
     # the building and what stands in it
     "building": SHEET,
     "thing": SHEET,

@@ -137,6 +137,26 @@ _HOUSE_SHEETS = (
         "What was done and found on site, entry by entry, by everybody who was there. "
         "Take in files from phones in any order; nothing in it is ever changed or lost.",
     ),
+    Sheet(
+        "names", "S5/02", "Names",
+        "What every entry is to be called, by the policy of this house, and what it was named on site. "
+        "Another policy tells what it would rename before it is saved.",
+    ),
+    Sheet(
+        "scenes", "S6/01", "Scene schedule",
+        "Causes across, effects down: what each scene really does to every load. "
+        "Choose a crossing to read why, or a scene's name to change it.",
+    ),
+    Sheet(
+        "walk", "S7/01", "Order of joining",
+        "In which order to isolate, fit, energise, join and test, each device after a parent that stands. "
+        "Cautions come first; local code and a licensed person decide.",
+    ),
+    Sheet(
+        "worksheets", "S7/02", "Worksheets",
+        "One sheet for each device, in the order of joining, to stand before it with. "
+        "Codes never stand here, only their references on the key ring.",
+    ),
 )  # fmt: skip
 
 # Sheets that are reached from others and do not stand in the register.
@@ -169,6 +189,15 @@ SIDE_SHEETS = (
         "issue", "S9/12", "An issue as it went out",
         "The revision that went out under this letter, with its papers. "
         "Its checks are asked under the assumptions that were frozen into it.",
+    ),
+    Sheet(
+        "scene", "S6/02", "Scene",
+        "One scene: what starts it, which loads its rules select, what it commands directly. "
+        "What an edit would change is told before it is saved.",
+    ),
+    Sheet(
+        "worksheet", "S7/03", "Worksheet",
+        "All that one device asks of whoever fits and joins it. Its cautions come before its steps.",
     ),
     Sheet(
         "settle", "S9/09", "Two edits of one field",

@@ -1,0 +1,90 @@
+"""The order of joining, a worksheet for each device, and the same on paper."""
+
+from datetime import UTC, datetime
+
+from django.contrib import messages
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import redirect
+from django.urls import reverse
+from django.views.decorators.http import require_GET
+
+from secondfix.house import is_nec
+from secondfix.joining import before_boxes, to_mind
+from secondfix.papers import Setting, TitleBlock
+from secondfix.store import door
+from secondfix.terms import said, walked_way
+from secondfix.web.access import person
+from secondfix.web.frame.asked import Asked, asked
+from secondfix.web.frame.sheets import SHEETS
+from secondfix.web.frame.showing import show
+from secondfix.web.joining.asking import laid, printed_of, sheets_of, stages_of, walked_of
+
+
+@require_GET
+def walk(request: HttpRequest, house_id: str) -> HttpResponse:
+    """What comes before every box, then each step of the way."""
+    about = asked(house_id)
+    walked, nec = walked_of(about), is_nec(about.house)
+    context = {
+        **_cautions(about),
+        "stages": stages_of(about),
+        "walk": walked.walk,
+        "devices": len(walked.walk.joins()),
+        "isolations": said("Isolations", nec=nec),
+        "way": walked_way(walked.walk.walked_mm, nec=nec),
+        "findings": [f for f in walked.findings if f.severity],
+    }
+    return show(request, "walk", "joining/walk.html", context, house_id=house_id)
+
+
+def _cautions(about: Asked) -> dict[str, object]:
+    first, *then = before_boxes(about.house)
+    told = {"about": about, "first": first, "before": then, "mind": to_mind(about.house)}
+    return {**told, "networks": "networks" in SHEETS}
+
+
+@require_GET
+def worksheets(request: HttpRequest, house_id: str) -> HttpResponse:
+    """Every worksheet in the order of joining, on the screen or on paper."""
+    about = asked(house_id)
+    context = {**_cautions(about), "stages": sheets_of(about), "papers": "papers" in SHEETS}
+    return show(request, "worksheets", "joining/worksheets.html", context, house_id=house_id)
+
+
+@require_GET
+def worksheet(request: HttpRequest, house_id: str, device_id: str) -> HttpResponse:
+    """One device: cautions, what to do, which entries must appear, what to test."""
+    about = asked(house_id)
+    sheet = laid(about, device_id)
+    if sheet is None:
+        raise door.UnknownError(f"no worksheet of {device_id[:20]} in this house")
+    context = {"about": about, "laid": sheet, "w": sheet.sheet}
+    return show(request, "worksheet", "joining/worksheet.html", context, house_id=house_id)
+
+
+@require_GET
+def printed(request: HttpRequest, house_id: str) -> HttpResponse:
+    """The worksheets as a PDF: all, those of one stage, or of one device."""
+    about = asked(house_id)
+    device, stage = request.GET.get("device", ""), request.GET.get("stage", "")
+    sheets = [w.device for w in walked_of(about).worksheets if stage in {"", str(w.stage)}]
+    only = [d for d in sheets if device in {"", d}]
+    if not only:
+        raise door.UnknownError("no such worksheet in this house")
+    block = TitleBlock(_issue(house_id), datetime.now(UTC).date(), person(request).get_username())
+    made = printed_of(about, Setting(block), only if device or stage else None)
+    if isinstance(made, list):
+        for fault in made:
+            messages.error(request, str(fault))
+        return redirect(reverse("worksheets", args=[house_id]))
+    answer = HttpResponse(made, content_type="application/pdf")
+    named = device or (f"stage-{stage}" if stage else "all")
+    answer["Content-Disposition"] = f'inline; filename="worksheets-{named}.pdf"'
+    return answer
+
+
+def _issue(house_id: str) -> str:
+    """The letter that went out last, where nothing was changed since; else a draft."""
+    issues = door.issues(house_id)
+    current = door.house_row(house_id).number
+    return issues[0].letter if issues and issues[0].number == current else f"draft, edit {current}"
