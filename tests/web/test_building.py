@@ -225,6 +225,18 @@ def test_ids_are_ours_and_none_comes_to_mean_another_thing(writer: Client, house
     assert int(next(i for i in rooms if rooms[i].name == "Scullery")[1:]) == int(new[1:]) + 1
 
 
+def test_what_is_likely_to_be_the_same_stays_in_the_row(writer: Client, house_id: str) -> None:
+    sent = {"base": "1", "adds": "load", "name": "sconce", "room": "R05 Parlour", "known": "seen_open"}
+    page = writer.post(f"/house/{house_id}/building", sent, follow=True).content.decode()
+    row = page.split('id="more-load"', 1)[1].split("</form>", 1)[0]
+    assert "<option selected>R05 Parlour</option>" in row
+    assert '<option value="seen_open" selected>' in row
+    assert "sconce" not in row
+    assert 'name="name" value="" maxlength="500" autocomplete="off" autofocus' in row
+    other = page.split('id="more-place"', 1)[1].split("</form>", 1)[0]
+    assert "selected>R05" not in other
+
+
 def test_two_who_add_from_one_edit_add_two_things(writer: Client, house_id: str) -> None:
     for name in ("Larder", "Scullery"):
         sent = {"base": "1", "adds": "room", "name": name}

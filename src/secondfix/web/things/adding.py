@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from urllib.parse import urlencode
 
 from django.contrib import messages
 from django.http import HttpRequest, HttpResponse
@@ -35,6 +36,8 @@ _SAYS = {
 }
 MOST_MOUNTS, MOST_GANGS = 6, 24
 TRIES = 3
+# What is likely to be the same for the next one, and so stays in the row.
+STAYS = ("storey", "room", "wall", "place-kind", "network", "known")
 _COUNTS = (("mounts", "How many mounts", "1", MOST_MOUNTS), ("gangs", "How many gangs", "1", MOST_GANGS))
 
 
@@ -51,6 +54,7 @@ class QuickRow:
     facts: bool
     at_hand: bool
     says: str = ""
+    known: Known = Known.TOLD
 
     @property
     def at(self) -> str:
@@ -64,12 +68,15 @@ def quick_row(house: House, kind_name: str, request: HttpRequest, faults: Sequen
     by_key = {f.key: f for f in fields_of(kind, house)}
     own = [by_key[key] for key in QUICK[kind_name]]
     refused = request.POST if request.POST.get("adds") == kind_name else {}
+    another = request.GET if not refused and request.GET.get("more") == kind_name else {}
+    held = {key: another[key] for key in STAYS if key in another}
+    texts = {**held, **dict(refused.items())}
     fields = [
         form_field(
             house,
             f,
             name=f.key,
-            text=refused.get(f.key, ""),
+            text=texts.get(f.key, ""),
             wrong=_wrong(f.path, faults) if refused else "",
             offered=_models(house) if f.key == "model" else (),
         )
@@ -77,15 +84,13 @@ def quick_row(house: House, kind_name: str, request: HttpRequest, faults: Sequen
     ]  # fmt: skip
     if kind_name == "box":
         fields += [
-            FormField(
-                name, heading, refused.get(name, usual), "", wide=False, choices=(), offers=(), wrong=""
-            )
+            FormField(name, heading, texts.get(name, usual), "", wide=False, choices=(), offers=(), wrong="")
             for name, heading, usual, _ in _COUNTS
         ]
-    at_hand = request.GET.get("more") == kind_name or bool(refused)
-    return QuickRow(
-        kind_name, kind.one, tuple(fields), any(f.fact for f in own), at_hand, _SAYS.get(kind_name, "")
-    )
+    known = Known(texts["known"]) if texts.get("known") in set(Known) else Known.TOLD
+    at_hand = bool(another) or bool(refused)
+    facts = any(f.fact for f in own)
+    return QuickRow(kind_name, kind.one, tuple(fields), facts, at_hand, _SAYS.get(kind_name, ""), known)
 
 
 def _wrong(path: str, faults: Sequence[Fault]) -> str:
@@ -118,7 +123,8 @@ def add(request: HttpRequest, house_id: str, *, to: str) -> HttpResponse | tuple
             break
     if isinstance(answer, door.Saved):
         messages.success(request, f"{thing_id} added, edit {answer.number}.")
-    gone = answered(request, house_id, answer, to=f"{to}?more={name}#more-{name}")
+    held = urlencode({"more": name, **{k: text for k in STAYS if (text := request.POST.get(k))}})
+    gone = answered(request, house_id, answer, to=f"{to}?{held}#more-{name}")
     if gone is not None:
         return gone
     assert isinstance(answer, door.Refused)  # the others were answered

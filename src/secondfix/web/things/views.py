@@ -45,6 +45,7 @@ def thing(request: HttpRequest, house_id: str, thing_id: str) -> HttpResponse:
         "thing_id": thing_id,
         "groups": groups_of(about.house, parts, request.POST, faults),
         "knowns": KNOWNS,
+        "known": known_of(request),
         "faults": faults,
         "leaning": _leaning(about.house, faults) if out else (),
         "choosing": _choosing(about, kind, thing_id),
