@@ -10,7 +10,10 @@ from django.core.files.uploadedfile import SimpleUploadedFile
 from django.test import Client
 
 from tests.desk import PASSWORD
+from secondfix.house import Change, House, edited, written
 from secondfix.store import door
+from secondfix.web.frame.asked import asked, forget
+from secondfix.web.schedule.rows import changed_rows, rows_of
 
 # ruff: noqa: I001 - the desk begins Django before the door is imported
 assert PASSWORD  # the desk is begun
@@ -114,3 +117,41 @@ def test_words_of_a_house_are_escaped_in_the_rows(writer: Client, house_id: str)
     answer = typed(writer, house_id, ["B01.1", "note", "<script>alert(1)</script>"]).json()
     assert "<script>" not in answer["rows"]["B01.1"]
     assert "&lt;script&gt;" in writer.get(f"/house/{house_id}/schedule").content.decode()
+
+
+@pytest.mark.parametrize(
+    "cells",
+    [
+        [["B14.1", "depth", "61"]],
+        [["B14.1", "line", "C1"], ["B13.1", "note", "<b>loose</b>"]],
+        [["B14.1", "depth", ""], ["B14.1", "depth", "18"], ["B14.1", "note", "shallow"]],
+    ],
+)
+def test_rows_after_an_edit_are_those_of_the_edit_read_from_the_store(
+    writer: Client, house_id: str, cells: list[list[str]]
+) -> None:
+    for number, cell in enumerate(cells, 1):
+        assert typed(writer, house_id, cell, base=number).status_code == 200
+    held = asked(house_id)
+    assert held.number == len(cells) + 1
+    rows, findings = rows_of(held), held.checked.findings
+    forget()
+    again = asked(house_id)
+    assert again is not held
+    assert (again.house, again.text) == (held.house, held.text)
+    assert again.checked.findings == findings
+    assert rows_of(again) == rows
+
+
+def test_a_new_name_of_a_circuit_is_shown_in_every_row_that_names_it(
+    writer: Client, house_id: str, office: door.Account
+) -> None:
+    before = asked(house_id)
+    assert rows_of(before)
+    made = edited(before.house, [Change("circuits.C1.name", "Larder and scullery")], models={})
+    assert isinstance(made, House)
+    door.save(house_id, written(made), base=1, by=office)
+    changed = changed_rows(before, asked(house_id))
+    named = {place for place, row in rows_of(asked(house_id)).items() if "Larder and scullery" in row}
+    assert named
+    assert named <= set(changed)

@@ -2,7 +2,7 @@
 
 from secondfix.house.beginning import begin, uuid7
 from secondfix.house.building import Layer, Opening, Point, Position, Room, Storey, Wall
-from secondfix.house.canonical import as_canonical_json, json_schema, plain_of
+from secondfix.house.canonical import Written, as_canonical_json, json_schema, plain_of, written
 from secondfix.house.changes import Change, steps_of
 from secondfix.house.devices import Device, Eui64, KeyRef, ModelKey, Network, OutsideUse
 from secondfix.house.document import FORMAT, UUID7, House, is_nec
@@ -95,6 +95,7 @@ __all__ = [
     "Start",
     "Storey",
     "Wall",
+    "Written",
     "as_canonical_json",
     "begin",
     "circuit_look",
@@ -129,4 +130,5 @@ __all__ = [
     "thermostat_look",
     "uuid7",
     "volume_look",
+    "written",
 ]

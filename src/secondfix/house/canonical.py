@@ -1,6 +1,7 @@
 """Saving: one byte sequence for one meaning; and the published JSON Schema."""
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from typing import Any, TypeVar
 
 from pydantic import BaseModel
@@ -19,6 +20,19 @@ def as_canonical_json(house: House) -> str:
     one newline at the end.
     """
     return to_json(plain_of(house), indent=2).decode() + "\n"
+
+
+@dataclass(frozen=True, slots=True)
+class Written:
+    """A house and its canonical text, which `written` alone puts side by side."""
+
+    house: House
+    text: str
+
+
+def written(house: House) -> Written:
+    """A house that was read or edited without a fault, with its text."""
+    return Written(house, as_canonical_json(house))
 
 
 def plain_of(part: BaseModel) -> dict[str, Any]:

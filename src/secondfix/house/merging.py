@@ -134,7 +134,14 @@ def _differ(path: str, before: Any, after: Any, found: list[FieldChange]) -> Non
 
 def _same(one: Any, other: Any) -> bool:
     """Equality as JSON has it: 1 is not true, the order of keys says nothing, null is absent."""
+    if one is other:
+        return True
     if isinstance(one, dict) and isinstance(other, dict):
+        if one.keys() == other.keys():
+            for key, value in one.items():  # noqa: SIM110 - a generator takes twice as long, and all values are asked
+                if not _same(value, other[key]):
+                    return False
+            return True
         keys = {k for d in (one, other) for k, v in d.items() if v is not None}
         return all(_same(one.get(k), other.get(k)) for k in keys)
     if isinstance(one, list) and isinstance(other, list):

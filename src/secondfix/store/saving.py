@@ -15,6 +15,7 @@ from secondfix.house import (
     FieldChange,
     Merged,
     Side,
+    Written,
     as_canonical_json,
     field_changes,
     merge_documents,
@@ -41,18 +42,19 @@ class _Sent:
     words: str
     edit_id: UUID
     choices: Mapping[str, Side]
+    read: Document | None = None  # the document of ``data``, where that is its canonical text
 
 
 def save(
     house_id: str,
-    data: bytes,
+    data: bytes | Written,
     *,
     base: int,
     by: Account,
     words: str = "",
     edit_id: str | None = None,
 ) -> Answer | IdTaken:
-    """Save the bytes of a document that was made from edit ``base``.
+    """Save the bytes of a document that was made from edit ``base``; one just read is not read again.
 
     - Nobody saved since: it becomes current (Saved).
     - Others saved since: fields that only one side changed are put together and become current (Saved, with
@@ -65,7 +67,9 @@ def save(
     edit is on the disk. Raises UnknownError, NotAllowedError, ValueError for an id that is no UUID.
     """
     made = new_id() if edit_id is None else UUID(edit_id)
-    return _save(house_id, _Sent(data, base, by, plain(words), made, {}))
+    read = data.house if isinstance(data, Written) else None
+    sent = data.text.encode() if isinstance(data, Written) else data
+    return _save(house_id, _Sent(sent, base, by, plain(words), made, {}, read))
 
 
 def settle(
@@ -98,7 +102,10 @@ def _save(house_id: str, sent: _Sent) -> Answer | IdTaken:
     if len(sent.data) > LARGEST_FILE_BYTES:
         stands = f"{len(sent.data):,} bytes"
         return Refused((Fault("document", "", stands, f"at most {LARGEST_FILE_BYTES:,} bytes"),))
-    mine = _read(sent.data, house_id, "document")
+    if sent.read is None:
+        mine = _read(sent.data, house_id, "document")
+    else:
+        mine = _of_house(sent.read, house_id, "document")
     with transaction.atomic():
         house = found(house_id, lock=True)
         again = Edit.objects.filter(pk=sent.edit_id).first()
@@ -117,7 +124,7 @@ def _save(house_id: str, sent: _Sent) -> Answer | IdTaken:
 def _put(house: House, sent: _Sent, mine: Document, number: int) -> Answer:
     """Make it current, together with what others did since its base."""
     current = json.loads(house.document)
-    text = as_canonical_json(mine)
+    text = as_canonical_json(mine) if sent.read is None else sent.data.decode()
     together: tuple[FieldChange, ...] = ()
     if sent.base != house.number:
         base = _stood(str(house.id), sent.base)
@@ -168,7 +175,11 @@ def _stood(house_id: str, number: int) -> dict[str, Any]:
 
 def _read(data: bytes, house_id: str, where: str) -> Document | list[Fault]:
     document = read_house(data, where=where, models={})
-    if isinstance(document, Document) and document.id != house_id:
+    return _of_house(document, house_id, where) if isinstance(document, Document) else document
+
+
+def _of_house(document: Document, house_id: str, where: str) -> Document | list[Fault]:
+    if document.id != house_id:
         return [Fault(where, "id", f"'{document.id}'", f"the id of this house, {house_id}")]
     return document
 

@@ -6,10 +6,10 @@ from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect
 from django.urls import reverse
 
-from secondfix.house import Change, Fault, House, as_canonical_json, edited
+from secondfix.house import Change, Fault, House, edited, written
 from secondfix.store import door
 from secondfix.web.access import person
-from secondfix.web.frame.asked import asked_at
+from secondfix.web.frame.asked import asked_at, keep
 from secondfix.web.frame.firm import firm
 
 Answer = door.Saved | door.Conflicting | door.Refused
@@ -39,8 +39,11 @@ def take(request: HttpRequest, house_id: str, changes: Sequence[Change], *, word
         return door.Refused(tuple(made))
     base = number_of(request)
     assert base is not None  # without one nothing was made
-    saved = door.save(house_id, as_canonical_json(made).encode(), base=base, by=person(request), words=words)
+    sent = written(made)
+    saved = door.save(house_id, sent, base=base, by=person(request), words=words)
     assert not isinstance(saved, door.IdTaken)  # the store makes the id of an edit from a form
+    if isinstance(saved, door.Saved) and not saved.others:
+        keep(house_id, saved.number, sent)
     return saved
 
 

@@ -14,7 +14,7 @@ from secondfix.actions.check import Checked, check
 from secondfix.actions.settle import settled_assumptions
 from secondfix.assumptions import Assumptions
 from secondfix.files import Firm
-from secondfix.house import House, Schedule, read_house, schedule
+from secondfix.house import House, Schedule, Written, read_house, schedule
 from secondfix.store import door
 from secondfix.web.frame.firm import firm
 
@@ -95,9 +95,17 @@ def asked_at(house_id: str, number: int) -> Asked:
     house = read_house(text.encode(), where="store", models={})
     if not isinstance(house, House):  # an edit set aside for its faults
         raise door.UnknownError(f"edit {number} never stood")
-    fresh = Asked(house, text, number, firm())
+    return _held(house_id, Asked(house, text, number, firm()))
+
+
+def keep(house_id: str, number: int, made: Written) -> None:
+    """Know what an edit that was just saved made of the house, without reading it from the store."""
+    _held(house_id, Asked(made.house, made.text, number, firm()))
+
+
+def _held(house_id: str, fresh: Asked) -> Asked:
     with _keeping:
-        held = _kept.setdefault((house_id, number), fresh)
+        held = _kept.setdefault((house_id, fresh.number), fresh)
         while len(_kept) > MOST_HOUSES:
             _kept.popitem(last=False)
     return held

@@ -9,7 +9,7 @@ from html import escape
 
 from secondfix.exchange import Column, columns_of, shown_row
 from secondfix.findings import Finding
-from secondfix.house import Row
+from secondfix.house import House, Row
 from secondfix.papers import SHAPE_WORDS, shape_of
 from secondfix.web.frame.asked import Asked
 from secondfix.web.frame.softened import softened
@@ -23,30 +23,71 @@ def heads(about: Asked) -> tuple[Column, ...]:
     return columns_of(about.house)
 
 
-def rows_of(about: Asked) -> dict[str, str]:
-    """The markup of every gang's row by its id."""
-    return about.once("schedule rows", _rows)
+def rows_of(about: Asked, like: Asked | None = None) -> dict[str, str]:
+    """The markup of every gang's row by its id; those as they stood in ``like`` are taken over."""
+    return about.once("schedule rows", lambda house: _rows(house, like))
 
 
 def changed_rows(before: Asked, after: Asked) -> dict[str, str]:
     """Rows of ``after`` that are new or not as they were."""
     was = rows_of(before)
-    return {place: row for place, row in rows_of(after).items() if was.get(place) != row}
+    return {place: row for place, row in rows_of(after, before).items() if was.get(place) != row}
 
 
-def _rows(about: Asked) -> dict[str, str]:
+def _rows(about: Asked, like: Asked | None) -> dict[str, str]:
+    answers = _answers_by_row(about)
+    stood = {}
+    if like is not None and _named_alike(about.house, like.house):
+        was, answered = rows_of(like), _answers_by_row(like)
+        stood = {
+            place: was[place]
+            for place, row in about.rows.rows.items()
+            if _same(about, row, like, like.rows.rows.get(place)) and answers[place] == answered[place]
+        }
+    return {
+        place: stood[place] if place in stood else _row(about, row, *answers[place])
+        for place, row in about.rows.rows.items()
+    }
+
+
+def _answers_by_row(about: Asked) -> dict[str, tuple[bool, list[Finding]]]:
+    """By gang: whether it is the first of its box, and the findings that its row shows."""
+    return about.once("answers by row", _sorted_to_rows)
+
+
+def _sorted_to_rows(about: Asked) -> dict[str, tuple[bool, list[Finding]]]:
     at: defaultdict[str, list[Finding]] = defaultdict(list)
     for finding in about.checked.findings:
         if finding.severity is not None:
             at[finding.place].append(finding)
     before = ""
-    made = {}
+    found = {}
     for place, row in about.rows.rows.items():
         first = row.box_id != before
         before = row.box_id
-        own = [*at[place], *(at[row.box_id] if first else ()), *_of_parts(row, at)]
-        made[place] = _row(about, row, own, first=first)
-    return made
+        found[place] = (first, [*at[place], *(at[row.box_id] if first else ()), *_of_parts(row, at)])
+    return found
+
+
+def _named_alike(one: House, other: House) -> bool:
+    """Whether both houses have the same columns, and the same rooms and circuits to name in them."""
+    return (
+        columns_of(one) == columns_of(other) and one.rooms == other.rooms and one.circuits == other.circuits
+    )
+
+
+def _same(about: Asked, row: Row, like: Asked, was: Row | None) -> bool:
+    """Whether a row shows what it showed, its answers aside: an edit shares all that it leaves alone."""
+    return (
+        was is not None
+        and row.box is was.box
+        and row.mount is was.mount
+        and row.gang is was.gang
+        and row.load is was.load
+        and row.model is was.model
+        and row.device_id == was.device_id
+        and about.house.loads.get(row.gang.load or "") is like.house.loads.get(row.gang.load or "")
+    )
 
 
 def _of_parts(row: Row, at: defaultdict[str, list[Finding]]) -> Iterator[Finding]:
@@ -57,7 +98,7 @@ def _of_parts(row: Row, at: defaultdict[str, list[Finding]]) -> Iterator[Finding
         yield from at[row.device_id]
 
 
-def _row(about: Asked, row: Row, findings: list[Finding], *, first: bool) -> str:
+def _row(about: Asked, row: Row, first: bool, findings: list[Finding]) -> str:
     texts = shown_row(about.house, row)
     cells = "".join(
         f'<td role="gridcell" tabindex="-1" data-key="{key}">{softened(text)}</td>'

@@ -54,9 +54,10 @@ def cells(request: HttpRequest, house_id: str) -> HttpResponse:
     if isinstance(answer, door.Refused):
         return JsonResponse({"faults": [_told(f) for f in answer.faults]}, status=422)
     after = asked_at(house_id, answer.number)
-    typed = {place: rows_of(after)[place] for place in read.places if place in rows_of(after)}
+    stand = rows_of(after, before)
+    typed = {place: stand[place] for place in read.places if place in stand}
     rows = {**typed, **changed_rows(before, after)}
-    gone = [place for place in rows_of(before) if place not in rows_of(after)]
+    gone = [place for place in rows_of(before) if place not in stand]
     told: dict[str, Any] = {
         "number": answer.number,
         "rows": rows,
