@@ -99,6 +99,11 @@ RULES: dict[str, Rule] = {
     "entry": OFFICE,
     "as-built": SHEET,
     "function-test": SHEET,
+    "swap": SHEET,
+    "swap-out": ASKED,
+    "reconcile": ASKED,
+    "reconcile-write": OFFICE,
+    "new-list": OFFICE,
     # the calls, and the sheet that lists them
     "calls": ASKED,
     "api:api-root": ASKED,

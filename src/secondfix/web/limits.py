@@ -19,6 +19,9 @@ MOST_BYTES: dict[str, int] = {
     # a file comes in
     "new": DOCUMENT_BYTES,
     "schedule-back": LIST_BYTES,
+    "journal": DOCUMENT_BYTES,
+    "reconcile": LIST_BYTES,
+    "new-list": LIST_BYTES,
     # calls
     "api:houses": DOCUMENT_BYTES,
     "api:document": DOCUMENT_BYTES,

@@ -22,4 +22,5 @@ urlpatterns = [
     path("", include("secondfix.web.keys.urls")),
     path("", include("secondfix.web.journal.urls")),
     path("", include("secondfix.web.api.urls")),
+    path("", include("secondfix.web.maintaining.urls")),
 ]

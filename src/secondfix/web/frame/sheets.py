@@ -55,6 +55,11 @@ DESK_SHEETS = (
         "password", "D0/08", "Another password",
         "Give yourself another password. At least twelve characters, none of the well-known ones.",
     ),
+    Sheet(
+        "new-list", "D0/09", "A house from a device list",
+        "Rooms and devices as a controller lists them, so that a house that stands need not be typed in. "
+        "Boxes and wires are then to be surveyed: no list knows them.",
+    ),
 )  # fmt: skip
 
 _HOUSE_SHEETS = (
@@ -156,6 +161,16 @@ _HOUSE_SHEETS = (
         "worksheets", "S7/02", "Worksheets",
         "One sheet for each device, in the order of joining, to stand before it with. "
         "Codes never stand here, only their references on the key ring.",
+    ),
+    Sheet(
+        "swap", "S8/04", "Swap",
+        "What becomes of every button, name and scene when a failed device is replaced, told beforehand. "
+        "Choose the device and what replaces it; nothing is written by asking.",
+    ),
+    Sheet(
+        "reconcile", "S8/05", "Device list",
+        "A controller's list held against the book, each difference with the step that mends it. "
+        "Say once which column is what; nothing of the list is dropped in silence.",
     ),
 )  # fmt: skip
 

@@ -2,11 +2,12 @@
 
 import os
 import time
+from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from functools import cached_property
 from threading import RLock
-from typing import Any
+from typing import Any, TypeVar
 
 from django.http import HttpRequest
 
@@ -17,6 +18,9 @@ from secondfix.papers import EntryLine, Record, entry_lines
 from secondfix.store import door
 from secondfix.web.access import person
 from secondfix.web.frame.asked import Asked, asked
+
+MOST_ANSWERS = 8
+T = TypeVar("T")
 
 
 @dataclass(frozen=True)
@@ -33,6 +37,24 @@ class OnSite:
         """The as-built house, function tests, conflicts and findings."""
         site = Site(self.journal, clock(), revision_of(self.about.number))
         return recorded(self.about.house, site, models=self.about.firm.models)
+
+    @cached_property
+    def _working(self) -> RLock:
+        return RLock()
+
+    @cached_property
+    def _made(self) -> dict[str, Any]:
+        return {}
+
+    def once(self, question: str, make: Callable[[], T]) -> T:
+        """The answer to a question of this journal, kept while few others are asked."""
+        with self._working:
+            if question not in self._made:
+                while len(self._made) >= MOST_ANSWERS:
+                    del self._made[next(iter(self._made))]
+                self._made[question] = make()
+            made: T = self._made[question]
+            return made
 
     @cached_property
     def lines(self) -> tuple[EntryLine, ...]:

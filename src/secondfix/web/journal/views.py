@@ -19,7 +19,7 @@ from secondfix.web.frame.site import on_site, shown_at
 from secondfix.web.journal.kinds import FORMS, choices, own_of, subjects
 from secondfix.web.journal.writing import write
 
-LARGEST_SENT_BYTES = 32 * 1024 * 1024
+LARGEST_SENT_BYTES = 20 * 1024 * 1024
 PAGE = 150
 BACK = ("journal", "function-test", "as-built")
 

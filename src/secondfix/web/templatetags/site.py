@@ -11,3 +11,9 @@ register = template.Library()
 def of(lists: Mapping[str, Mapping[str, str]], name: str) -> ItemsView[str, str]:
     """The choices of one list by its name."""
     return lists[name].items()
+
+
+@register.filter
+def spaced(word: str) -> str:
+    """A word of the code as people read it."""
+    return str(word).replace("_", " ")

@@ -1,0 +1,109 @@
+"""A swap on the desk: its outcome, losses, worksheet and entries; which device it is; a controller."""
+
+import json
+from pathlib import Path
+
+import pytest
+from django.test import Client
+
+from secondfix.store import door
+from secondfix.web.frame.site import on_site
+
+
+@pytest.fixture
+def journals(tree: Path, office: door.Account, house_id: str) -> str:
+    """The demo house with one journal of its first years; its id."""
+    data = (tree / "demo/maintenance/journal-farrow.jsonl").read_bytes()
+    assert not door.post_entries(house_id, data, by=office).faults
+    return house_id
+
+
+def page(client: Client, house_id: str, query: str = "", *, status: int = 200) -> str:
+    answer = client.get(f"/house/{house_id}/swap?{query}")
+    assert answer.status_code == status
+    return answer.content.decode()
+
+
+KEPT = "failed=D08&with=ostrabeck-gull-four@2"
+LOSES = "failed=D11&with=plimmet-osier-two@1"
+REFUSED = "failed=D08&with=quorndel-lathe-four@1"
+
+
+def test_the_sheet_asks_for_the_device_first(reader: Client, house_id: str) -> None:
+    told = page(reader, house_id)
+    assert "Failed device" in told
+    assert 'class="outcome' not in told
+
+
+def test_the_outcome_leads_and_cautions_stand_before_the_steps(reader: Client, journals: str) -> None:
+    told = page(reader, journals, KEPT)
+    assert told.index('class="outcome"') < told.index("Before hands go into the box")
+    assert told.index("Before hands go into the box") < told.index('class="swap-steps"')
+    assert "rove dead" in told
+    assert "write its entries" not in told  # a reader writes nothing
+
+
+def test_a_refused_swap_has_reasons_and_no_steps(reader: Client, journals: str) -> None:
+    told = page(reader, journals, REFUSED)
+    assert "What stands against it" in told
+    assert "Leave the plate on" in told
+    assert 'class="swap-steps"' not in told
+
+
+def test_losses_are_accepted_by_a_name_in_the_journal(writer: Client, journals: str) -> None:
+    query = LOSES
+    sent = {"act": "accept", "name": "M. Ostler"}
+    answer = writer.post(f"/house/{journals}/swap?{query}", sent, follow=True)
+    assert "Accepted: " in answer.content.decode()
+    signed = [json.loads(line) for line in door.journal_bytes(journals).splitlines()][-1]
+    assert (signed["kind"], signed["subject"], signed["name"]) == ("signed", "device:D11", "M. Ostler")
+    assert signed["paper"].startswith("losses of the swap of D11: ")
+
+
+def test_a_swap_that_is_done_stands_in_the_journal(writer: Client, journals: str) -> None:
+    query = f"{KEPT}&reason=dead+since+the+storm"
+    writer.post(f"/house/{journals}/swap?{query}", {"act": "done"})
+    built = on_site(journals).record.built
+    assert "D08" not in built.house.devices
+    assert any("Dead since the storm." in n.what for n in on_site(journals).lines)
+
+
+def test_a_refused_swap_is_not_written(writer: Client, journals: str) -> None:
+    before = door.journal_bytes(journals)
+    query = REFUSED
+    assert writer.post(f"/house/{journals}/swap?{query}", {"act": "done"}).status_code == 422
+    assert door.journal_bytes(journals) == before
+
+
+def test_the_worksheet_opens_as_a_pdf_and_entries_go_out_as_lines(reader: Client, journals: str) -> None:
+    query = KEPT
+    paper = reader.get(f"/house/{journals}/swap.pdf?{query}")
+    assert (paper["Content-Type"], paper.content[:5]) == ("application/pdf", b"%PDF-")
+    lines = reader.get(f"/house/{journals}/swap.jsonl?{query}").content.splitlines()
+    kinds = [json.loads(line)["kind"] for line in lines]
+    assert "fitted" in kinds
+    assert "function_tested" not in kinds
+
+
+def test_nothing_chosen_leads_back_to_the_sheet(reader: Client, house_id: str) -> None:
+    assert reader.get(f"/house/{house_id}/swap.pdf")["Location"] == f"/house/{house_id}/swap"
+
+
+def test_faults_of_the_question_are_told(reader: Client, house_id: str) -> None:
+    told = page(reader, house_id, "failed=D99&with=nobody-nothing@1", status=422)
+    assert "a device, wall box, gang or place of this house" in told
+    assert "nobody-nothing@1" in page(reader, house_id, "failed=D08&with=nobody-nothing@1", status=422)
+
+
+def test_what_fell_silent_leads_to_the_device(reader: Client, journals: str) -> None:
+    told = page(reader, journals, "silent=D08.1,B08.2&answers=B01.1")
+    assert 'href="?failed=D08"' in told
+    assert "it is this one" in told
+    assert "names nothing in this house" in page(reader, journals, "silent=nowhere")
+
+
+def test_a_replaced_controller_is_told_what_is_done_again(reader: Client, house_id: str) -> None:
+    told = page(reader, house_id, "network=N2&kept=nothing")
+    assert "Join again, in this order" in told
+    assert page(reader, house_id, "network=N2&kept=half", status=422)
+    assert page(reader, house_id, "network=N9&kept=nothing", status=422)
