@@ -3,6 +3,8 @@
 import json
 from pathlib import Path
 
+import pytest
+
 from tests.cli.conftest import Call
 
 HOUSE = Path(__file__).parents[2] / "demo" / "house-mended.json"
@@ -48,3 +50,10 @@ def test_without_a_zone_no_start_can_be_told(call: Call) -> None:
     ended = call("scenes", "-", "--on", "2031-03-03", stdin=json.dumps(plain).encode())
     assert ended.code == 3
     assert "the time zone of the house is not known" in ended.out
+
+
+@pytest.mark.parametrize("day", ["0001-01-01", "9999-12-31"])
+def test_a_day_beyond_the_calendar_is_refused_in_one_line(call: Call, day: str) -> None:
+    ended = call("scenes", HOUSE, "--on", day)
+    assert (ended.code, ended.err.count("\n")) == (2, 1)
+    assert "expected a day from 1900-01-01 to 2199-12-31" in ended.err

@@ -268,6 +268,7 @@ def test_a_code_is_read_and_its_secrets_stay_hidden(writer: Client, house_id: st
         ("select?place=B99", "place"),
         ("scenes?scene=S99", "scene"),
         ("scenes?on=yesterday", "on"),
+        ("scenes?on=0001-01-01", "on"),
         ("worksheet?device=D99", "device"),
         ("reach?numbers=perhaps", "numbers"),
     ],

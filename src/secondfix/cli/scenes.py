@@ -27,6 +27,8 @@ from secondfix.cli.page import para, table
 from secondfix.findings import exit_code
 from secondfix.house import Fault, House
 from secondfix.scenes import (
+    FIRST_DAY,
+    LAST_DAY,
     Coming,
     CrossingKind,
     Resolution,
@@ -76,6 +78,8 @@ def run(
 
 def _coming(house: House, day: date, only: str | None) -> tuple[Coming, ...]:
     """The next starts in the house's zone; a zone that this machine does not know is refused."""
+    if not FIRST_DAY <= day <= LAST_DAY:
+        refuse([Fault("--on", "", f"{day}", f"a day from {FIRST_DAY} to {LAST_DAY}")])
     try:
         zone = ZoneInfo(house.time_zone) if house.time_zone else None
     except (ZoneInfoNotFoundError, ValueError, OSError):

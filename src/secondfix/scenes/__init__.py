@@ -4,7 +4,7 @@ from secondfix.scenes.air import Air
 from secondfix.scenes.as_json import coming_as_json, scenes_as_json
 from secondfix.scenes.check import RULES, check
 from secondfix.scenes.crossing import Crossing, CrossingKind, Ledger, Planned, Reason, Resolution
-from secondfix.scenes.next_starts import Coming, coming
+from secondfix.scenes.next_starts import FIRST_DAY, LAST_DAY, Coming, coming
 from secondfix.scenes.resolving import resolve
 from secondfix.scenes.span import Span
 from secondfix.scenes.sun import SunState, SunTimes, sun_times
@@ -13,6 +13,8 @@ from secondfix.scenes.timing import Group, NetworkTime, SceneTime, scene_times
 from secondfix.scenes.wording import time_words
 
 __all__ = [
+    "FIRST_DAY",
+    "LAST_DAY",
     "RULES",
     "Air",
     "Cell",

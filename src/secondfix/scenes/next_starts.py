@@ -9,6 +9,8 @@ from secondfix.scenes.sun import sun_times
 from secondfix.scenes.wording import start_words
 
 _DAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+FIRST_DAY, LAST_DAY = date(1900, 1, 1), date(2199, 12, 31)
+"""Days that anybody may ask about: years that a calendar of this kind and the sun's formulas both hold."""
 _SEARCHED_DAYS = 370  # a polar night ends within the year
 
 
@@ -32,6 +34,7 @@ def coming(house: House, *, day: date, zone: tzinfo | None) -> tuple[Coming, ...
     in the document's order. A time that the clock skips is taken as if it had not been put forward (02:30
     comes at 03:30 by the new clock); of a time that comes twice the first is taken (both ours: PEP 495,
     fold 0). The days of a start by the sun are those of the sunrise or sunset itself, before the offset.
+    ``day`` lies between ``FIRST_DAY`` and ``LAST_DAY``.
     Leaves out: what a controller does with such times; it may differ, and is to be tried.
     """
     return tuple(

@@ -133,6 +133,13 @@ DATA_UPLOAD_MAX_NUMBER_FIELDS = 30_000  # a scene with every rule and exception 
 DATA_UPLOAD_MAX_MEMORY_SIZE = 24 * 1024 * 1024  # a house of the largest size, and a little
 DATA_UPLOAD_MAX_NUMBER_FILES = 10
 
+# These two print whole pages and rows at their finest level: codes and documents, whoever asks for it.
+LOGGING = {
+    "version": 1,
+    "disable_existing_loggers": False,
+    "loggers": {"django.template": {"level": "INFO"}, "django.db.backends": {"level": "INFO"}},
+}
+
 MESSAGE_STORAGE = "django.contrib.messages.storage.session.SessionStorage"
 
 STATIC_URL = "/static/"

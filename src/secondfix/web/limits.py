@@ -14,12 +14,13 @@ ORDINARY_BYTES = 2 * 1024 * 1024
 _AROUND = 64 * 1024  # the names and boundaries of a form around its file
 DOCUMENT_BYTES = LARGEST_FILE_BYTES + _AROUND
 LIST_BYTES = LARGEST_LIST_BYTES + _AROUND
+JOURNAL_BYTES = 32 * 1024 * 1024 + _AROUND
 
 MOST_BYTES: dict[str, int] = {
     # a file comes in
     "new": DOCUMENT_BYTES,
     "schedule-back": LIST_BYTES,
-    "journal": DOCUMENT_BYTES,
+    "journal": JOURNAL_BYTES,
     "reconcile": LIST_BYTES,
     "new-list": LIST_BYTES,
     # calls

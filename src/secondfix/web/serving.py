@@ -13,6 +13,7 @@ from secondfix.web.lan.authority import Authority, keep_authority
 from secondfix.web.lan.front import Front
 from secondfix.web.lan.machine import addresses_here, names_here
 from secondfix.web.lan.plain import unencrypted
+from secondfix.web.limits import LARGEST_BYTES, ORDINARY_BYTES
 
 __all__ = ["Authority", "Doors", "addresses_here", "keep_authority", "names_here", "serve", "serve_lan"]
 
@@ -32,6 +33,7 @@ def serve(held: socket.socket) -> None:
         create_server(
             get_wsgi_application(), sockets=[held], threads=THREADS, ident=None,
             clear_untrusted_proxy_headers=False, connection_limit=MOST_CONNECTIONS,
+            max_request_body_size=LARGEST_BYTES,
         )
     )  # fmt: skip
 
@@ -57,7 +59,7 @@ def serve_lan(doors: Doors, *, hosts: Sequence[str], fresh: Callable[[], str]) -
     port = doors.encrypted.getsockname()[1]
     way = create_server(
         unencrypted(pages, hosts=frozenset(hosts), otherwise=hosts[0], port=port),
-        sockets=[doors.plain], threads=2, ident=None,
+        sockets=[doors.plain], threads=2, ident=None, max_request_body_size=ORDINARY_BYTES,
     )  # fmt: skip
     for work in (front.run, way.run):
         Thread(target=work, daemon=True).start()
@@ -68,6 +70,7 @@ def serve_lan(doors: Doors, *, hosts: Sequence[str], fresh: Callable[[], str]) -
             threads=THREADS,
             ident=None,
             connection_limit=MOST_CONNECTIONS,
+            max_request_body_size=LARGEST_BYTES,
         )
     )
 

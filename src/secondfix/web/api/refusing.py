@@ -16,7 +16,7 @@ from secondfix.web.api.shapes.kept import Faults
 
 _WORDS = {
     400: ("a request that cannot be read", "a request of HTTP to a name of this desk"),
-    401: ("nobody who may come in", "a session of the desk, or a token of an open account"),
+    401: ("nobody who may come in", "a session of this desk"),
     403: ("a right that is missing", "an account that may, and X-CSRFToken beside a session"),
     404: ("nothing of this name", "an address and ids that stand in the register"),
     405: ("a method that this address does not take", "one that the header Allow names"),
