@@ -5,6 +5,7 @@ from datetime import UTC, datetime
 from django.contrib import messages
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect
+from django.template.loader import render_to_string
 from django.urls import reverse
 from django.views.decorators.http import require_GET
 
@@ -27,7 +28,7 @@ def walk(request: HttpRequest, house_id: str) -> HttpResponse:
     walked, nec = walked_of(about), is_nec(about.house)
     context = {
         **_cautions(about),
-        "stages": stages_of(about),
+        "table": about.once("walk table", _steps),
         "walk": walked.walk,
         "devices": len(walked.walk.joins()),
         "isolations": said("Isolations", nec=nec),
@@ -37,17 +38,25 @@ def walk(request: HttpRequest, house_id: str) -> HttpResponse:
     return show(request, "walk", "joining/walk.html", context, house_id=house_id)
 
 
+def _steps(about: Asked) -> str:
+    return render_to_string("joining/steps.html", {"about": about, "stages": stages_of(about)})
+
+
+def _sheets(about: Asked) -> str:
+    return render_to_string("joining/list.html", {"about": about, "stages": sheets_of(about)})
+
+
 def _cautions(about: Asked) -> dict[str, object]:
     first, *then = before_boxes(about.house)
-    told = {"about": about, "first": first, "before": then, "mind": to_mind(about.house)}
-    return {**told, "networks": "networks" in SHEETS}
+    return {"about": about, "first": first, "before": then, "mind": to_mind(about.house)}
 
 
 @require_GET
 def worksheets(request: HttpRequest, house_id: str) -> HttpResponse:
     """Every worksheet in the order of joining, on the screen or on paper."""
     about = asked(house_id)
-    context = {**_cautions(about), "stages": sheets_of(about), "papers": "papers" in SHEETS}
+    table = about.once("worksheet table", _sheets)
+    context = {**_cautions(about), "table": table, "papers": "papers" in SHEETS}
     return show(request, "worksheets", "joining/worksheets.html", context, house_id=house_id)
 
 

@@ -5,15 +5,15 @@ from typing import Any
 from django.contrib import messages
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect, render
+from django.template.loader import render_to_string
 from django.urls import reverse
 from django.views.decorators.http import require_http_methods
 
 from secondfix.actions.names import Renamed, not_asked, renamed, standing
-from secondfix.house import Change, Fault, House, plain_of
+from secondfix.house import Change, Fault, House
 from secondfix.store import door
 from secondfix.web.changing import answered, take, tried
 from secondfix.web.frame.asked import Asked, asked
-from secondfix.web.frame.sheets import SHEETS
 from secondfix.web.frame.showing import show
 from secondfix.web.naming.asking import PART_WORDS, named_of, policy_fields, policy_of, rows_of
 
@@ -36,10 +36,8 @@ def names(request: HttpRequest, house_id: str) -> HttpResponse:
             context["faults"] = sent
     if getattr(request, "htmx", False):
         return render(request, "naming/changes.html", context)
-    given = _given(about)
     context |= {
-        "rows": rows_of(about, given),
-        "told": bool(given),
+        **_entries(about),
         "policy_open": request.method == "POST",
         "policy": policy_fields(about.house, request.POST.dict()),
         "between": request.POST.get("between", about.house.naming.between),
@@ -47,18 +45,22 @@ def names(request: HttpRequest, house_id: str) -> HttpResponse:
         "parts": {part.value: words for part, words in PART_WORDS.items()},
         "others": [f for f in named_of(about).findings if f.severity],
         "not_asked": not_asked(about.house),
-        "networks": "networks" in SHEETS,
         "base": request.POST.get("base", about.number),
     }
     status = 422 if context["faults"] else 200
     return show(request, "names", "naming/names.html", context, house_id=house_id, status=status)
 
 
-def _given(about: Asked) -> dict[tuple[str, int], str]:
-    """Names given on site, worked out once for every entry that came."""
-    house_id = about.house.id
-    size = door.journal_size(house_id)
-    return about.once(f"names at {size}", lambda a: standing(a.house, door.journal(house_id)[0]))
+def _entries(about: Asked) -> dict[str, Any]:
+    """The table of entries, put together once for every edit and every entry of the journal that came."""
+
+    def made(about: Asked) -> dict[str, Any]:
+        given = standing(about.house, door.journal(about.house.id)[0])
+        rows = rows_of(about, given)
+        context = {"about": about, "rows": rows, "told": bool(given)}
+        return {**context, "table": render_to_string("naming/rows.html", context) if rows else ""}
+
+    return about.once(f"names, {door.journal_size(about.house.id)} entries", made)
 
 
 def _seen(request: HttpRequest, about: Asked, change: Change) -> _Told:
@@ -70,7 +72,7 @@ def _seen(request: HttpRequest, about: Asked, change: Change) -> _Told:
 
 def _saved(request: HttpRequest, about: Asked, change: Change) -> HttpResponse | tuple[Fault, ...]:
     here = reverse("names", args=[about.house.id])
-    if change.value == plain_of(about.house).get("naming"):
+    if change.value == about.house.naming.model_dump(mode="json", exclude_none=True):
         messages.info(request, "Nothing differs from what stands.")
         return redirect(here)
     answer = take(request, about.house.id, [change])

@@ -16,6 +16,7 @@ from secondfix.store import door
 from secondfix.web.changing import answered, number_of, take, tried
 from secondfix.web.frame.asked import Asked, asked, asked_at
 from secondfix.web.frame.showing import show
+from secondfix.web.scenes.changes import grouped
 from secondfix.web.scenes.chart import body_of, chart_of, resolved_of
 from secondfix.web.scenes.choices import LISTS, choices_of
 from secondfix.web.scenes.crossing import chosen
@@ -132,8 +133,8 @@ def _shown(request: HttpRequest, about: Asked, scene_id: str, sheet: _Sheet) -> 
         "scene_id": scene_id,
         "texts": sheet.texts,
         "faults": sheet.faults,
-        "differs": sheet.differs,
-        "loads": about.house.loads,
+        "differs": None if sheet.differs is None else grouped(sheet.differs),
+        "count": len(sheet.differs or ()),
     }
     if getattr(request, "htmx", False):
         return render(request, "scenes/changes.html", context)
