@@ -1,4 +1,5 @@
-# run: the demo house through the job into out/     test: all that CI runs    test-deep: thousands of random cases
+# run: the demo house through the job into out/, then the pages until Ctrl-C; ONCE=1 make run stops after the job
+# test: all that CI runs    test-deep: thousands of random cases
 # lint: without the tests    format: mend the layout    bench: figures into out/bench.json    lock: new versions
 PYTHON ?= python3.11
 BIN := .venv/bin
@@ -10,6 +11,9 @@ AGAIN = $(MAKE) --no-print-directory --keep-going
 run:
 	@PYTHON=$(PYTHON) sh requirements/install.sh run
 	@$(BIN)/secondfix demo --out out
+ifndef ONCE
+	@echo; $(BIN)/secondfix serve
+endif
 
 test:
 	@start=$$(date +%s); $(FULL) && $(AGAIN) style types contracts chromium suite; ended=$$?; \

@@ -83,14 +83,17 @@ def _run(block: list[Shown], folder: Path, tree: Path) -> list[tuple[str, ...]]:
 
 
 def _as_run(command: str, tree: Path) -> str:
-    """`make TARGET` becomes what the Makefile does for it, without laying .venv: the tests stand in it."""
+    """`make TARGET` becomes what the Makefile does for it, without laying .venv: the tests stand in it.
+
+    ONCE keeps `make run` from serving the pages, which would end only when somebody interrupts it.
+    """
     words = shlex.split(command)
     if words[0] != "make":
         return command
     told = subprocess.run(
         ["make", "--dry-run", "--no-print-directory", *words[1:]],
         cwd=tree,
-        env={key: value for key, value in os.environ.items() if key not in {"MAKEFLAGS", "MAKELEVEL"}},
+        env={k: v for k, v in os.environ.items() if k not in {"MAKEFLAGS", "MAKELEVEL"}} | {"ONCE": "1"},
         capture_output=True,
         text=True,
         check=True,

@@ -11,7 +11,9 @@ from secondfix.store import door
 
 
 def test_an_empty_register_says_what_to_do_first(writer: Client) -> None:
-    assert b"Begin with one" in writer.get("/").content
+    page = writer.get("/").content.decode()
+    assert "Begin with one" in page
+    assert 'name="demo" value="house"' in page
 
 
 def test_a_house_begins_from_its_name(writer: Client) -> None:
@@ -61,10 +63,19 @@ def test_what_is_open_stands_on_the_first_sheet(writer: Client, house_id: str) -
 
 def test_a_house_put_away_comes_back_whole(writer: Client, house_id: str) -> None:
     writer.post(f"/house/{house_id}/", {"act": "away"})
-    assert b"Larkholm" not in writer.get("/").content
+    assert f"/house/{house_id}/" not in writer.get("/").content.decode()
     assert b"Larkholm" in writer.get("/away").content
     writer.post("/away", {"house": house_id})
-    assert b"Larkholm" in writer.get("/").content
+    assert f"/house/{house_id}/" in writer.get("/").content.decode()
+
+
+def test_houses_stand_in_the_order_in_which_people_look_for_them(
+    writer: Client, office: door.Account
+) -> None:
+    many(12, office)
+    assert [row.name for row in door.find_houses(first=1, most=3).rows] == [
+        "Fenwick Row 1", "Fenwick Row 2", "Fenwick Row 3",
+    ]  # fmt: skip
 
 
 def test_a_demo_house_begins_under_an_id_of_its_own_and_is_never_twinned(writer: Client, tree: Path) -> None:
@@ -130,6 +141,8 @@ def test_the_register_is_ordered_as_asked(writer: Client, office: door.Account) 
     assert names("edit") == ["2", "1", "0"]
     assert names("stage") == ["0", "2", "1"]
     assert names("open") == ["2", "0", "1"]
+    found = door.find_houses("ROW function", order="stage")
+    assert ([row.name for row in found.rows], found.count) == (["Fenwick Row 1"], 1)
 
 
 def many(count: int, by: door.Account) -> None:

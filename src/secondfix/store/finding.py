@@ -1,7 +1,9 @@
 """Houses found by words, in an order, a page at a time: for registers of thousands."""
 
+import re
 from collections.abc import Mapping
 from dataclasses import asdict
+from typing import Any
 from uuid import UUID
 
 from django.db import DatabaseError, transaction
@@ -10,6 +12,17 @@ from django.db.models import F
 from secondfix.store.answers import Found, HouseRow, OpenCounts, Order
 from secondfix.store.models import Edit, House, LastCheck, Stage
 
+_LABELS = {stage.value: stage.label for stage in Stage}
+_SEARCHED = ("house__stage", "by__username")
+_COUNTED: dict[Order, tuple[str, ...]] = {
+    "name": (),
+    "edit": (),
+    "stage": ("house__stage",),
+    "open": (
+        "house__last_check__danger", "house__last_check__fault", "house__last_check__cannot_tell",
+    ),
+}  # fmt: skip
+_FIGURES = re.compile(r"(\d+)")
 _STAGES = {stage.value: place for place, stage in enumerate(Stage)}
 
 
@@ -20,28 +33,31 @@ def find_houses(words: str = "", *, order: Order = "name", first: int = 0, most:
     first, then faults, then what cannot be told; houses that were never asked at the end). At most ``most``
     rows are given, from the place ``first`` on; ``count`` is how many there are.
     """
-    columns = (
-        "house_id", "house__name", "house__stage", "by__username", "at",
-        "house__last_check__danger", "house__last_check__fault", "house__last_check__cannot_tell",
-    )  # fmt: skip
     on_list = Edit.objects.filter(house__away_at__isnull=True, number=F("house__number"))
-    wanted = words.casefold().split()
-    labels = {stage.value: stage.label.casefold() for stage in Stage}
-    rows = [
-        row
-        for row in on_list.order_by().values_list(*columns)
-        if not wanted or all(w in f"{row[1]} {labels[row[2]]} {row[3]}".casefold() for w in wanted)
-    ]
-    rows.sort(key=lambda row: (row[1].casefold(), row[0]))
-    if order == "edit":
-        rows.sort(key=lambda row: row[4], reverse=True)
-    elif order == "stage":
-        rows.sort(key=lambda row: _STAGES[row[2]])
+    on_list = on_list.order_by("-at", "house_id") if order == "edit" else on_list.order_by()
+    also = (*_SEARCHED, *_COUNTED[order]) if words.split() else _COUNTED[order]
+    rows = list(on_list.values_list("house_id", "house__name", *also))  # no more than the question needs
+    if words.split():
+        rows = [row for row in rows if _holds(row, words.casefold().split())]
+    if order != "edit":
+        rows.sort(key=lambda row: (_as_read(row[1]), row[0]))
+    if order == "stage":
+        rows.sort(key=lambda row: _STAGES[row[-1]])
     elif order == "open":
-        rows.sort(key=lambda row: (row[5] is None, *(-(n or 0) for n in row[5:8])))
+        rows.sort(key=lambda row: (row[-1] is None, *(-(n or 0) for n in row[-3:])))
     ids = [row[0] for row in rows[first : first + most]]
     made = _rows(ids)
     return Found(tuple(made[i] for i in ids if i in made), len(rows))
+
+
+def _holds(row: tuple[Any, ...], wanted: list[str]) -> bool:
+    text = f"{row[1]} {_LABELS[row[2]]} {row[3]}".casefold()
+    return all(word in text for word in wanted)
+
+
+def _as_read(name: str) -> list[str]:
+    """The order in which people look: Row 2 before Row 10, whatever the case."""
+    return [part.zfill(12) if part.isdecimal() else part for part in _FIGURES.split(name.casefold())]
 
 
 def _rows(ids: list[UUID]) -> Mapping[UUID, HouseRow]:

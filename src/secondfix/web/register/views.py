@@ -24,6 +24,7 @@ def register(request: HttpRequest) -> HttpResponse:
         "by": asked_for.order,
         "orders": ORDERS,
         "query": asked_for.query,
+        "demos": demo_names(),
     }
     return show(request, "register", "register/register.html", context)
 
