@@ -608,3 +608,14 @@ def test_an_undecided_device_takes_the_place_of_no_dimmer() -> None:
     capped = {f"boxes.B5.gangs.{n}": {"mount": mount, "duty": "capped"} for n, mount in ((4, "1"), (5, "3"))}
     undecided = {"devices.D11": {"box": "B5", "gangs": ["4", "5"]}}
     assert outcome(heavy | capped | undecided, "ganged_dimmers", "B5.2") == "fails"
+
+
+@pytest.mark.parametrize(("through", "asked"), [(True, False), (None, True)])
+def test_a_neutral_of_no_known_circuit_asks_only_where_it_may_not_go_on_by_itself(
+    through: bool | None, asked: bool
+) -> None:
+    changes: dict[str, object] = {"boxes.B2.mounts.1.neutral": None}
+    if through is not None:
+        changes["boxes.B2.mounts.1.neutral_through"] = seen(through)
+    found = {f.place for f in answers(spoilt(changes)) if f.rule == "neutral_through"}
+    assert ("B2" in found) == asked

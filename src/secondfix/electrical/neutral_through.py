@@ -21,8 +21,13 @@ def answers(case: Case) -> Iterator[Finding]:
     if sharing:
         for box_id, box in case.house.boxes.items():
             here = {n: m for n, m in box.mounts.items() if settled(m.neutral) in {None, *sharing}}
-            if here and case.wired_into(box_id):
+            if case.wired_into(box_id) and any(map(_asks, here.values())):
                 yield _answer(case, box_id, here)
+
+
+def _asks(mount: Mount) -> bool:
+    """A neutral of nobody knows which circuit asks for nothing where it goes on by itself."""
+    return settled(mount.neutral) is not None or not settled(mount.neutral_through)
 
 
 def _sharing(case: Case) -> set[str]:
