@@ -131,6 +131,17 @@ def test_what_an_edit_would_change_is_told_and_not_saved(writer: Client, house_i
     assert door.house_row(house_id).number == 1
 
 
+def test_an_answer_that_would_be_new_or_fall_away_is_told(writer: Client, house_id: str) -> None:
+    sent = form(house_id, "S2", **{"commands.0.gone": "on"})
+    part = writer.post(f"/house/{house_id}/scenes/S2", sent, headers=HTMX).content.decode()
+    assert "Answers that would fall away" in part
+    assert "The whole-device entry of D08 also switches L22 pump off." in part
+    sent = form(house_id, "S3", **{"starts.0.gang": "B11.3", "starts.0.press": "held"})
+    part = writer.post(f"/house/{house_id}/scenes/S3", sent, headers=HTMX).content.decode()
+    assert "Answers that would be new" in part
+    assert "starts 2 scenes: S3, S6." in part
+
+
 def test_the_same_without_scripts_stands_on_the_whole_sheet(writer: Client, house_id: str) -> None:
     sent = form(house_id, "S3", act="see", **{"rules.0.to": "off", "rules.0.level_pct": ""})
     page = writer.post(f"/house/{house_id}/scenes/S3", sent).content.decode()

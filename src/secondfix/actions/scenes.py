@@ -21,11 +21,16 @@ class Resolved:
     findings: tuple[Finding, ...]
 
 
-def scenes(house: House, *, assumptions: Assumptions) -> Resolved:
-    """Resolve every scene, then ask the rules about scenes."""
+def heard(house: House, *, assumptions: Assumptions) -> package.Air:
+    """What the time of a scene needs to know of the radio: no edit of a scene changes it."""
+    return air_of(house, radio.reach(schedule(house, house.models), settled_assumptions(house, assumptions)))
+
+
+def scenes(house: House, *, assumptions: Assumptions, air: package.Air | None = None) -> Resolved:
+    """Resolve every scene, then ask the rules about scenes; ``air`` where it is known already."""
     rows = schedule(house, house.models)
     settled = settled_assumptions(house, assumptions)
-    air = air_of(house, radio.reach(rows, settled))
+    air = air or heard(house, assumptions=assumptions)
     resolutions = package.resolve(rows)
     times = package.scene_times(rows, resolutions, settled, air)
     return Resolved(resolutions, times, tuple(in_order(package.check(rows, settled, air))))
@@ -42,14 +47,16 @@ class Differing:
     after: package.Cell | None
 
 
-def differing(before: Iterable[package.Resolution], after: House) -> tuple[Differing, ...]:
+def differing(
+    before: Iterable[package.Resolution], after: Iterable[package.Resolution]
+) -> tuple[Differing, ...]:
     """Every crossing that is not as it was, in the order of scenes and loads.
 
-    ``before`` are the resolutions of the house as it stands. Of a scene that is new, or taken out, only
-    the loads that it names are told.
+    Both are of houses with the same loads. Of a scene that is new, or taken out, only the loads that it
+    names are told.
     """
     was = {r.scene_id: r for r in before}
-    now = {r.scene_id: r for r in package.resolve(schedule(after, after.models))}
+    now = {r.scene_id: r for r in after}
     found = []
     for scene_id, scene in {**was, **now}.items():
         for load_id in scene.crossings:

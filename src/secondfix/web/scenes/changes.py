@@ -3,7 +3,8 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from secondfix.actions.scenes import Differing
+from secondfix.actions.scenes import Differing, Resolved, differing
+from secondfix.findings import Finding
 from secondfix.scenes import Cell
 
 
@@ -15,6 +16,27 @@ class Alike:
     before: Cell | None
     after: Cell | None
     loads: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Changes:
+    """What an edit would change: crossings, answers that would be new, and answers that would fall away."""
+
+    count: int
+    alike: list[Alike]
+    fresh: list[Finding]
+    gone: list[Finding]
+
+
+def changes_of(before: Resolved, after: Resolved) -> Changes:
+    """From what stands to what would."""
+    differs = differing(before.resolutions, after.resolutions)
+    return Changes(
+        len(differs),
+        grouped(differs),
+        [f for f in after.findings if f.severity and f not in before.findings],
+        [f for f in before.findings if f.severity and f not in after.findings],
+    )
 
 
 def grouped(differs: Iterable[Differing]) -> list[Alike]:

@@ -2,9 +2,9 @@
 
 from html import escape
 
-from secondfix.actions.scenes import Resolved, scenes
+from secondfix.actions.scenes import Resolved, heard, scenes
 from secondfix.house import House, Load
-from secondfix.scenes import Cell, SceneSchedule, by_room, scene_schedule
+from secondfix.scenes import Air, Cell, SceneSchedule, by_room, scene_schedule
 from secondfix.terms import PURPOSES
 from secondfix.web.frame.asked import Asked
 from secondfix.web.templatetags.words import mark
@@ -14,7 +14,16 @@ Row = tuple[str, tuple[str, ...]]
 
 def resolved_of(about: Asked) -> Resolved:
     """What every scene does, how long it takes, and what is wrong with it."""
-    return about.once("scenes", lambda a: scenes(a.house, assumptions=a.firm.assumptions))
+    return about.once("scenes", lambda a: scenes(a.house, assumptions=a.firm.assumptions, air=_air_of(a)))
+
+
+def tried_of(about: Asked, made: House) -> Resolved:
+    """The same of a house that differs from this one in its scenes alone."""
+    return scenes(made, assumptions=about.firm.assumptions, air=_air_of(about))
+
+
+def _air_of(about: Asked) -> Air:
+    return about.once("air", lambda a: heard(a.house, assumptions=a.firm.assumptions))
 
 
 def chart_of(about: Asked) -> SceneSchedule:

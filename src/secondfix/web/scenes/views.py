@@ -10,14 +10,13 @@ from django.urls import reverse
 from django.utils.safestring import mark_safe
 from django.views.decorators.http import require_http_methods
 
-from secondfix.actions.scenes import Differing, differing
 from secondfix.house import Change, Fault, House, plain_of
 from secondfix.store import door
 from secondfix.web.changing import answered, number_of, take, tried
 from secondfix.web.frame.asked import Asked, asked, asked_at
 from secondfix.web.frame.showing import show
-from secondfix.web.scenes.changes import grouped
-from secondfix.web.scenes.chart import body_of, chart_of, resolved_of
+from secondfix.web.scenes.changes import Changes, changes_of
+from secondfix.web.scenes.chart import body_of, chart_of, resolved_of, tried_of
 from secondfix.web.scenes.choices import LISTS, choices_of
 from secondfix.web.scenes.crossing import chosen
 from secondfix.web.scenes.typed import form_of, scene_of, texts_of
@@ -71,7 +70,7 @@ class _Sheet:
     texts: dict[str, str]
     faults: tuple[Fault, ...] = ()
     more: tuple[str, ...] = ()
-    differs: tuple[Differing, ...] | None = None
+    changes: Changes | None = None
 
 
 @require_http_methods(["GET", "POST"])
@@ -105,7 +104,7 @@ def _see(request: HttpRequest, about: Asked, scene_id: str, sheet: _Sheet) -> No
     made = tried(request, about.house.id, [_change(request, scene_id, sheet)])
     if isinstance(made, House):
         base = asked_at(about.house.id, number_of(request) or about.number)
-        sheet.differs = differing(resolved_of(base).resolutions, made)
+        sheet.changes = changes_of(resolved_of(base), tried_of(base, made))
     else:
         sheet.faults = tuple(made)
 
@@ -133,8 +132,7 @@ def _shown(request: HttpRequest, about: Asked, scene_id: str, sheet: _Sheet) -> 
         "scene_id": scene_id,
         "texts": sheet.texts,
         "faults": sheet.faults,
-        "differs": None if sheet.differs is None else grouped(sheet.differs),
-        "count": len(sheet.differs or ()),
+        "changes": sheet.changes,
     }
     if getattr(request, "htmx", False):
         return render(request, "scenes/changes.html", context)
