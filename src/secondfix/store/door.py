@@ -36,7 +36,7 @@ from secondfix.store.entries import journal, journal_bytes, journal_size, post_e
 from secondfix.store.finding import find_houses, house_begun_with, keep_counts
 from secondfix.store.history import edit_answer, edit_bytes, edit_changes, edit_row, edits, go_back
 from secondfix.store.houses import begin_house, bring_back, house_row, houses, open_house, put_away, set_stage
-from secondfix.store.issuing import issue, issued, issues
+from secondfix.store.issuing import issue, issue_row, issued, issues
 from secondfix.store.models import Account, Right, Stage
 from secondfix.store.ring import keep_code, kept_codes, references, show_code, shown
 from secondfix.store.saving import save, settle
@@ -88,6 +88,7 @@ __all__ = [
     "house_row",
     "houses",
     "issue",
+    "issue_row",
     "issued",
     "issues",
     "journal",

@@ -7,7 +7,6 @@ from django.shortcuts import redirect
 from django.urls import reverse
 from django.views.decorators.http import require_GET, require_http_methods
 
-from secondfix.exchange import shown_table
 from secondfix.house import Fault
 from secondfix.store import door
 from secondfix.web.access import person
@@ -15,7 +14,7 @@ from secondfix.web.changing import answered, number_of
 from secondfix.web.frame.asked import asked_at
 from secondfix.web.frame.showing import show
 from secondfix.web.frame.telling import told
-from secondfix.web.history.issued import PAPERS, as_issued, paper_of
+from secondfix.web.history.issued import PAPERS, as_issued, body_of, paper_of
 from secondfix.web.history.telling import MOST, between, standing
 
 PAGE = 50
@@ -107,14 +106,10 @@ def _chosen(request: HttpRequest, name: str, numbers: list[int]) -> int:
 def issue(request: HttpRequest, house_id: str, letter: str) -> HttpResponse:
     """An issue as it went out: switch schedule, checks under its own assumptions, papers."""
     issued, about = as_issued(house_id, letter)
-    heads, rows = shown_table(about.rows)
     own = [a for a in about.firm.assumptions.values() if a.set_by != "default"]
     context = {
         "issued": issued,
-        "about": about,
-        "heads": heads,
-        "rows": rows,
-        "told": [f for f in about.checked.findings if f.severity],
+        "body": about.once("issue in markup", body_of),
         "counts": about.checked.counts,
         "own": own,
         "papers": PAPERS,

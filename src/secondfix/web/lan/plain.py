@@ -1,6 +1,7 @@
 """What is served unencrypted beside an encrypted desk: how to trust it, and the way to it; nothing else."""
 
 from collections.abc import Collection, Iterable
+from typing import Any
 from urllib.parse import quote
 from wsgiref.types import StartResponse, WSGIApplication, WSGIEnvironment
 
@@ -25,7 +26,7 @@ def unencrypted(
             start("403 Forbidden", [("Content-Type", "text/plain; charset=utf-8")])
             return [b"This door is not encrypted: nothing is taken here. Use https.\n"]
         if path in _OPEN or path.startswith(_FILES):
-            return pages({**environ, "HTTP_COOKIE": ""}, start)
+            return pages({**environ, "HTTP_COOKIE": ""}, _without(start))
         asked, _ = split_domain_port(environ.get("HTTP_HOST", ""))
         host = asked if asked in hosts else otherwise
         query = environ.get("QUERY_STRING", "")
@@ -37,3 +38,12 @@ def unencrypted(
         return [b""]
 
     return answer
+
+
+def _without(start: StartResponse) -> StartResponse:
+    """Without a header that browsers heed on encrypted pages alone, and complain of on others."""
+
+    def begin(status: str, headers: list[tuple[str, str]], *failed: Any) -> Any:
+        return start(status, [h for h in headers if h[0].lower() != "cross-origin-opener-policy"], *failed)
+
+    return begin
