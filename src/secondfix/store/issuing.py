@@ -50,13 +50,23 @@ def issues(house_id: str) -> tuple[IssueRow, ...]:
     return tuple(map(_row, rows.order_by("-edit__number", "-at")))
 
 
+def issue_row(house_id: str, letter: str) -> IssueRow:
+    """One issue as the list has it. Raises UnknownError."""
+    return _row(_one(house_id, letter))
+
+
 def issued(house_id: str, letter: str) -> Issued:
     """An issue as it went out. Raises UnknownError."""
+    row = _one(house_id, letter)
+    text = unpack(row.edit.packed).decode()
+    return Issued(_row(row), document_of(text), text, row.assumptions, tuple(json.loads(row.editions)))
+
+
+def _one(house_id: str, letter: str) -> Issue:
     row = found(house_id).issues.filter(letter=letter).select_related("by", "edit").first()
     if row is None:
         raise UnknownError(f"no issue {letter[:8]} of this house")
-    text = unpack(row.edit.packed).decode()
-    return Issued(_row(row), document_of(text), text, row.assumptions, tuple(json.loads(row.editions)))
+    return row
 
 
 def letter(count: int) -> str:
