@@ -8,6 +8,7 @@ from django.urls import URLPattern, URLResolver, get_resolver, resolve, reverse
 
 # What stands for each argument of an address; the house is that of the fixture.
 VALUES: dict[str, Any] = {
+    "name": "findings.pdf",
     "scene_id": "S1",
     "device_id": "D01",
     "drawing_file": "elevations-R01",

@@ -1,7 +1,8 @@
 """Pack: every paper and picture of a house, made of the same answers that the other verbs print."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 
 from secondfix import radio, selection
 from secondfix.actions.as_built import as_built
@@ -68,35 +69,48 @@ def pack(
     codes: Mapping[str, str] | None = None,
     models: Mapping[str, Model] | None = None,
     site: Site | None = None,
+    only: Collection[str] | None = None,
+    progress: Callable[[str], None] = lambda _: None,
 ) -> Packed | list[TextFault]:
     """Handover pack, findings, worksheets, plans and elevations; or every text that cannot be printed.
 
     ``codes`` (reference to code) come only from a key ring that somebody opened for this: they make a paper
     of their own, and no other paper holds one. ``models`` are those at hand beside the house's own, for
     what else would fit and what was fitted on site. With ``site`` every paper is of the as-built house, and
-    the title block says of which revision. The same arguments give the same bytes.
+    the title block says of which revision. The same arguments give the same bytes. ``only`` makes the files
+    of these names alone; ``progress`` is told the words of each step before it is taken, and may raise.
     """
+    progress("answers")
     asked = _asked(house, assumptions, setting, models or {}, site)
     house, rows, setting = asked.rows.house, asked.rows, asked.setting
     checked, walked, settled = asked.checked, walk(house, assumptions=assumptions), asked.settled
     keys = keys_of(rows, codes or {})
-    papers = {
-        pack_file(house): asked.pack(),
-        "findings.pdf": findings_pdf(rows, asked.answers, settled, setting=setting),
-        "worksheets.pdf": worksheets_pdf(rows, walked.walk, checked.findings, settled, setting=setting),
-        **({_RING: key_ring_pdf(house, keys, setting=setting)} if keys else {}),
+    papers: dict[str, Callable[[], bytes | list[TextFault]]] = {
+        pack_file(house): asked.pack,
+        "findings.pdf": lambda: findings_pdf(rows, asked.answers, settled, setting=setting),
+        "worksheets.pdf": lambda: worksheets_pdf(
+            rows, walked.walk, checked.findings, settled, setting=setting
+        ),
+        **({_RING: lambda: key_ring_pdf(house, keys, setting=setting)} if keys else {}),
     }
     made: dict[str, bytes] = {}
     faults: list[TextFault] = []
-    for name, paper in papers.items():
-        if isinstance(paper, bytes):
-            made[name] = paper
-        else:
-            faults += paper
+    for name, make in papers.items():
+        if only is None or name in only:
+            progress(name)
+            paper = make()
+            if isinstance(paper, bytes):
+                made[name] = paper
+            else:
+                faults += paper
     if faults:
         return list(dict.fromkeys(faults))
     ring = made.pop(_RING, None)
-    return Packed({**made, **dict(_pictures(rows, asked.answers))}, ring, checked, walked)
+    for name, picture in drawings(rows).items():
+        if only is None or name in only:
+            progress(name)
+            made[name] = picture(asked.answers)
+    return Packed(made, ring, checked, walked)
 
 
 def handover(
@@ -173,12 +187,20 @@ def hanging_of(rows: Schedule, settled: Assumptions, models: Mapping[str, Model]
     return Hanging(carries, fits)
 
 
-def _pictures(rows: Schedule, answers: Sequence[Finding]) -> Iterator[tuple[str, bytes]]:
-    for storey in rows.house.storeys:
-        yield f"plan-{storey}.svg", plan_svg(rows, storey, answers).encode()
+def drawings(rows: Schedule) -> dict[str, Callable[[Sequence[Finding]], bytes]]:
+    """Each plan and elevation that a pack has, by the name of its file: what draws it with these answers."""
+    plans = {f"plan-{storey}.svg": partial(_plan, rows, storey) for storey in rows.house.storeys}
     with_boxes = {box.room for box in rows.house.boxes.values()}
-    for room in (r for r in rows.house.rooms if r in with_boxes):
-        yield f"elevations-{room}.svg", elevations_svg(rows, room, answers).encode()
+    rooms = (r for r in rows.house.rooms if r in with_boxes)
+    return {**plans, **{f"elevations-{room}.svg": partial(_elevations, rows, room) for room in rooms}}
+
+
+def _plan(rows: Schedule, storey: str, answers: Sequence[Finding]) -> bytes:
+    return plan_svg(rows, storey, answers).encode()
+
+
+def _elevations(rows: Schedule, room: str, answers: Sequence[Finding]) -> bytes:
+    return elevations_svg(rows, room, answers).encode()
 
 
 def keys_of(rows: Schedule, codes: Mapping[str, str]) -> tuple[Key, ...]:

@@ -23,4 +23,5 @@ urlpatterns = [
     path("", include("secondfix.web.journal.urls")),
     path("", include("secondfix.web.api.urls")),
     path("", include("secondfix.web.maintaining.urls")),
+    path("", include("secondfix.web.papers.urls")),
 ]

@@ -172,6 +172,11 @@ _HOUSE_SHEETS = (
         "A controller's list held against the book, each difference with the step that mends it. "
         "Say once which column is what; nothing of the list is dropped in silence.",
     ),
+    Sheet(
+        "papers", "S9/01", "Papers",
+        "Every paper and drawing of this house, made of the same answers that the sheets show. "
+        "Fill in the title block, choose, and open what was made.",
+    ),
 )  # fmt: skip
 
 # Sheets that are reached from others and do not stand in the register.
@@ -223,6 +228,11 @@ SIDE_SHEETS = (
         "entry", "S8/06", "An entry",
         "One thing that was done or found on site, as it is written into the journal. "
         "It stands beside what others wrote and takes the place only of what you have seen.",
+    ),
+    Sheet(
+        "job", "S9/06", "Work under way",
+        "Papers of a large house take a while and are made aside. "
+        "Go on with other sheets meanwhile, or stay and watch.",
     ),
 )  # fmt: skip
 
