@@ -1,0 +1,212 @@
+"""What the people of a desk wait for: every sheet of a large house, and an edit with its answers.
+
+A real `secondfix serve` with a terrace of 300 boxes; four people at it who rest a moment between sheets.
+Times are those of the whole request, beside the sheet for signing in, which asks nothing of any house.
+"""
+
+from __future__ import annotations
+
+import json
+import random
+import statistics
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Callable, Iterator
+from contextlib import closing, contextmanager
+from dataclasses import dataclass, field
+from functools import cache, partial
+from http.client import HTTPConnection
+from pathlib import Path
+from threading import Thread
+from urllib.parse import urlencode
+
+from bench.figures import Pair, figure
+from bench.terrace import terrace
+from secondfix.store.start import Whereabouts, begin
+from secondfix.web.frame.sheets import HOUSE_SHEETS
+
+DEMO = Path(__file__).parents[1] / "demo" / "house.json"
+SECONDFIX = str(Path(sys.executable).with_name("secondfix"))
+BOXES = 300
+PEOPLE = 4
+ROUNDS = 4
+RESTS_S = (0.2, 0.6)
+EDITS = 12
+TOKEN = "b" * 32  # against requests from elsewhere: the cookie and the form say the same
+BARE = "/sign-in"
+
+
+@dataclass
+class Waited:
+    """Seconds by address: in passing, first after an edit; and those of edits."""
+
+    passing: dict[str, list[float]] = field(default_factory=dict)
+    after_an_edit: dict[str, float] = field(default_factory=dict)
+    edits_alone: list[float] = field(default_factory=list)
+    edits_among_others: list[float] = field(default_factory=list)
+
+
+@dataclass
+class Person:
+    """Somebody at the desk: one connection, signed in."""
+
+    port: int
+    cookie: str
+    house_id: str
+    base: int = 1
+
+    def reads(self, path: str) -> float:
+        """Seconds until a sheet has come whole."""
+        return self._asks("GET", path, "")
+
+    def types(self, gang: str, words: str) -> float:
+        """Seconds until an edit of one cell has come back with its answers."""
+        form = {"base": self.base, "csrfmiddlewaretoken": TOKEN, "cells": json.dumps([[gang, "note", words]])}
+        return self._asks("POST", f"/house/{self.house_id}/schedule/cells", urlencode(form))
+
+    def _asks(self, method: str, path: str, form: str) -> float:
+        headers = {"Cookie": self.cookie, "Content-Type": "application/x-www-form-urlencoded"}
+        with closing(HTTPConnection("127.0.0.1", self.port, timeout=120)) as desk:
+            start = time.perf_counter()
+            desk.request(method, path, form or None, headers)
+            answer = desk.getresponse()
+            body = answer.read()
+            seconds = time.perf_counter() - start
+        if answer.status not in {200, 302}:  # signing in again leads away
+            raise RuntimeError(f"{method} {path} was answered with {answer.status}: {body[:300]!r}")
+        if method == "POST":
+            self.base = json.loads(body)["number"]
+        return seconds
+
+
+@contextmanager
+def desk() -> Iterator[Callable[[], Person]]:
+    """A desk with the terrace in its book, served; whoever is asked for sits down at it."""
+    with tempfile.TemporaryDirectory() as folder:
+        begin(Whereabouts(Path(folder)))
+        from django.test import Client  # noqa: PLC0415 - Django has to begin first
+
+        from secondfix.store import door  # noqa: PLC0415 - as above
+
+        account = door.create_account(
+            username="Ilka", password="three grey herons", right=door.Right.WRITER, by=None
+        )
+        house = terrace(json.loads(DEMO.read_text(encoding="utf-8")), boxes=BOXES)
+        door.begin_house(json.dumps(house).encode(), by=account)
+        client = Client()
+        client.force_login(account, backend="django.contrib.auth.backends.ModelBackend")
+        cookie = f"sessionid={client.cookies['sessionid'].value}; csrftoken={TOKEN}"
+        with subprocess.Popen(
+            [SECONDFIX, "serve", "--data", folder, "--port", "0"], stdout=subprocess.PIPE, text=True
+        ) as server:
+            assert server.stdout is not None
+            try:
+                port = int(server.stdout.readline().split("127.0.0.1:")[1].split("/")[0])
+                yield partial(Person, port, cookie, house["id"])
+            finally:
+                server.terminate()
+
+
+@cache
+def waited() -> Waited:
+    """One day at the desk, in a minute or two."""
+    out = Waited()
+    with desk() as sits:
+        one = sits()
+        paths = [BARE, *(path_of(sheet.name, one.house_id) for sheet in HOUSE_SHEETS)]
+        gangs = [f"{box}.1" for box in _boxes()]
+        one.reads(paths[1])  # the first check of all
+        out.edits_alone = [one.types(gangs[0], f"alone {n}") for n in range(EDITS)][1:]
+        out.after_an_edit = {path: one.reads(path) for path in paths}
+        out.passing = {path: [] for path in paths}
+        at_once(*(partial(passing, sits(), paths, out.passing, seed) for seed in range(PEOPLE)))
+        writing = partial(typing, one, gangs[1], out.edits_among_others)
+        ignored: dict[str, list[float]] = {path: [] for path in paths}
+        at_once(writing, *(partial(passing, sits(), paths, ignored, seed) for seed in range(PEOPLE - 1)))
+    return out
+
+
+def _boxes() -> list[str]:
+    house = terrace(json.loads(DEMO.read_text(encoding="utf-8")), boxes=BOXES)
+    return [box for box, stands in house["boxes"].items() if "1" in stands["gangs"]]
+
+
+def path_of(name: str, house_id: str) -> str:
+    """The address of a sheet of the house."""
+    from django.urls import reverse  # noqa: PLC0415 - Django has to begin first
+
+    return reverse(name, args=[house_id])
+
+
+def at_once(*people: Callable[[], None]) -> None:
+    """Let each do their work beside the others."""
+    threads = [Thread(target=work) for work in people]
+    for thread in threads:
+        thread.start()
+    for thread in threads:
+        thread.join()
+
+
+def passing(person: Person, paths: list[str], into: dict[str, list[float]], seed: int) -> None:
+    """Sheet after sheet in an order of one's own, a rest after each."""
+    draw = random.Random(seed)
+    for _ in range(ROUNDS):
+        for path in draw.sample(paths, len(paths)):
+            into[path].append(person.reads(path))
+            time.sleep(draw.uniform(*RESTS_S))
+
+
+def typing(person: Person, gang: str, into: list[float]) -> None:
+    """One edit after another, a rest after each."""
+    draw = random.Random(1)
+    for n in range(EDITS):
+        into.append(person.types(gang, f"among others {n}"))
+        time.sleep(draw.uniform(*RESTS_S))
+
+
+def ninety_fifth(seconds: list[float]) -> float:
+    """The time that one request in twenty exceeds."""
+    return statistics.quantiles(seconds, n=20, method="inclusive")[-1]
+
+
+def bare() -> float:
+    """The sheet that asks nothing, among the same people."""
+    return statistics.median(waited().passing[BARE])
+
+
+def sheets() -> dict[str, list[float]]:
+    """The sheets of the house alone."""
+    return {path: seconds for path, seconds in waited().passing.items() if path != BARE}
+
+
+def median_of(number: int) -> Pair:
+    """One sheet of the register, by its place in it."""
+    return statistics.median(list(sheets().values())[number]), bare()
+
+
+for at, sheet in enumerate(HOUSE_SHEETS):
+    figure(f"sheet {sheet.name} of 300 boxes, four people, median, against signing in", unit="s")(
+        partial(median_of, at)
+    )
+
+
+@figure("slowest sheet of 300 boxes, four people, one request in twenty, against signing in", unit="s")
+def slowest_of_twenty() -> Pair:
+    return max(map(ninety_fifth, sheets().values())), bare()
+
+
+@figure("slowest sheet of 300 boxes, asked first after an edit, against signing in", unit="s")
+def first_after_an_edit() -> Pair:
+    return max(seconds for path, seconds in waited().after_an_edit.items() if path != BARE), bare()
+
+
+@figure("edit of a cell of 300 boxes with its answers, median, alone, against signing in", unit="s")
+def edit_alone() -> Pair:
+    return statistics.median(waited().edits_alone), bare()
+
+
+@figure("edit of a cell of 300 boxes with its answers, median, three others reading, against alone", unit="s")
+def edit_among_others() -> Pair:
+    return statistics.median(waited().edits_among_others), statistics.median(waited().edits_alone)
