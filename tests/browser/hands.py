@@ -11,6 +11,8 @@ _SEEN = """() => { const at = document.activeElement, ink = getComputedStyle(at)
     return at === document.body || (ink.outlineStyle !== "none" && parseFloat(ink.outlineWidth) >= 1
         && box.bottom > 0 && box.top < innerHeight); }"""
 
+_SHOWN = "list => list.selectedOptions[0].textContent.trim()"
+
 
 class Hand(Protocol):
     """What a person does with a page."""
@@ -39,7 +41,7 @@ class Mouse:
 
     def choose(self, field: Locator, text: str) -> None:
         """The list opened, a line of it chosen."""
-        field.select_option(label=text)
+        field.select_option(label=line_of(field, text))
 
 
 class Thumb(Mouse):
@@ -64,26 +66,26 @@ class Keys:
 
     def press(self, what: Locator) -> None:
         """There by Tab, then Enter; the space bar where Enter would send the form."""
-        page = self._to(what)
+        page = self.reach(what)
         page.keyboard.press("Space" if what.get_attribute("type") in {"radio", "checkbox"} else "Enter")
 
     def write(self, field: Locator, text: str) -> None:
         """There by Tab, which marks what stands; the text in its place."""
-        page = self._to(field)
+        page = self.reach(field)
         page.keyboard.press("ControlOrMeta+a")
         page.keyboard.type(text) if text else page.keyboard.press("Delete")
 
     def choose(self, field: Locator, text: str) -> None:
         """There by Tab, then down the list by arrows until it shows the text."""
-        page = self._to(field)
-        page.keyboard.press("Home")
-        for _ in range(field.locator("option").count()):
-            if field.evaluate("f => f.selectedOptions[0].textContent.trim()") == text:
-                return
-            page.keyboard.press("ArrowDown")
-        assert field.evaluate("f => f.selectedOptions[0].textContent.trim()") == text
+        page, wanted = self.reach(field), line_of(field, text)
+        for key in ("ArrowUp", "ArrowDown"):
+            for _ in range(field.locator("option").count()):
+                if field.evaluate(_SHOWN) == wanted:
+                    return
+                page.keyboard.press(key)
+        raise AssertionError(f"{field} shows {field.evaluate(_SHOWN)!r}, not {wanted!r}")
 
-    def _to(self, what: Locator) -> Page:
+    def reach(self, what: Locator) -> Page:
         """Tab until it has the focus; every stop on the way must be seen to have it."""
         page = what.page
         what.wait_for()
@@ -94,6 +96,14 @@ class Keys:
             page.keyboard.press("Tab")
             assert page.evaluate(_SEEN), f"the focus is not seen: {focused(page)} ({page.url})"
         raise AssertionError(f"{what} is not reached by Tab")
+
+
+def line_of(field: Locator, text: str) -> str:
+    """The one line of a list that holds this text."""
+    lines = [line.strip() for line in field.locator("option").all_text_contents()]
+    held = [line for line in lines if line == text] or [line for line in lines if text in line]
+    assert len(held) == 1, f"{text!r} is not one of {lines}"
+    return held[0]
 
 
 def focused(page: Page) -> str:

@@ -83,6 +83,11 @@ def serious(page: Page, *rules: str) -> list[str]:
     ]
 
 
+def thinned(page: Page) -> None:
+    """Leave eight rows of every table: the others have the same markup, and axe takes each pixel's time."""
+    page.evaluate("document.querySelectorAll('tbody tr:nth-of-type(n+9)').forEach((row) => row.remove())")
+
+
 def framed(page: Page) -> list[str]:
     """What a sheet lacks of its frame: one heading, its two sentences, a title block with six fields."""
     wrong = []
