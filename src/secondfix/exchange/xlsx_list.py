@@ -9,11 +9,11 @@ from typing import Any
 
 from secondfix.exchange.laying_out import formula_words, laid_out
 from secondfix.exchange.table import Table
+from secondfix.exchange.xlsx_parts import MOST_CELLS, cells_of, furthest, part_of, whole
 from secondfix.house import Fault
 
 MOST_UNPACKED_BYTES = 512 * 1024 * 1024
 MOST_PARTS = 2_000
-_CELL = re.compile(rb'<c\b[^>]*?\br="([A-Z]{1,3}[0-9]{1,7})"[^>]*?(?<!/)>(.*?)</c>', re.DOTALL)
 _WRONG = "an XLSX workbook"
 
 
@@ -54,15 +54,24 @@ def _unfit(data: bytes, where: str) -> Fault | None:
         )
     try:
         with zipfile.ZipFile(io.BytesIO(data)) as archive:
-            parts = archive.infolist()
+            return _too_large(archive, where)
     except (zipfile.BadZipFile, ValueError, NotImplementedError) as error:
         return Fault(where, "", f"not an XLSX workbook ({error})", _WRONG)
+
+
+def _too_large(archive: zipfile.ZipFile, where: str) -> Fault | None:
+    parts = archive.infolist()
     unpacked = sum(part.file_size for part in parts)
     if unpacked > MOST_UNPACKED_BYTES or len(parts) > MOST_PARTS:
         return Fault(
             where, "", f"{len(parts):,} parts that unpack to {unpacked:,} bytes",
             f"at most {MOST_PARTS:,} parts and {MOST_UNPACKED_BYTES:,} bytes",
         )  # fmt: skip
+    if not whole(archive):
+        return Fault(where, "", "parts that do not unpack to what they say", _WRONG)
+    reach = furthest(archive)
+    if reach > MOST_CELLS:
+        return Fault(where, "", f"a sheet that reaches over {reach:,} cells", f"at most {MOST_CELLS:,}")
     return None
 
 
@@ -92,34 +101,15 @@ def _formulas(data: bytes, index: int) -> list[str]:
     stored: list[str] = []
     empty: list[str] = []
     with zipfile.ZipFile(io.BytesIO(data)) as archive:
-        part = _part_of(archive, index)
+        part = part_of(archive, index)
         if part is None:
             return ["Whether cells hold formulas could not be found out."]
-        for at, body in _CELL.findall(archive.read(part)):
+        for at, body in cells_of(archive.read(part)):
             if b"<f" in body:
-                (stored if re.search(rb"<v>[^<]", body) or b"<is>" in body else empty).append(at.decode())
+                (stored if re.search(rb"<v>[^<]", body) or b"<is>" in body else empty).append(at)
     return [
         *formula_words(stored, "a formula; the value that was stored with it is read, not computed anew"),
         *formula_words(
             empty, "a formula without a stored value; it is read as empty: open and save the workbook"
         ),
     ]
-
-
-def _part_of(archive: zipfile.ZipFile, index: int) -> str | None:
-    """The part that holds the sheet of this index, by the workbook's own relations."""
-    names = set(archive.namelist())
-    if "xl/workbook.xml" not in names or "xl/_rels/workbook.xml.rels" not in names:
-        return None
-    ids = re.findall(rb'<(?:\w+:)?sheet\b[^>]*?\br:id="([^"]+)"', archive.read("xl/workbook.xml"))
-    rels = archive.read("xl/_rels/workbook.xml.rels")
-    targets = {}
-    for relation in re.findall(rb"<(?:\w+:)?Relationship\b[^>]*>", rels):
-        key, target = re.search(rb'\bId="([^"]+)"', relation), re.search(rb'\bTarget="([^"]+)"', relation)
-        if key and target:
-            targets[key[1]] = target[1].decode()
-    if index >= len(ids) or ids[index] not in targets:
-        return None
-    found = targets[ids[index]]
-    path = found.lstrip("/") if found.startswith("/") else f"xl/{found}"
-    return path if path in names else None

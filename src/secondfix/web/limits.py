@@ -23,6 +23,8 @@ MOST_BYTES: dict[str, int] = {
     "journal": JOURNAL_BYTES,
     "reconcile": LIST_BYTES,
     "new-list": LIST_BYTES,
+    "reconcile": LIST_BYTES,
+    "new-list": LIST_BYTES,
     # calls
     "api:houses": DOCUMENT_BYTES,
     "api:document": DOCUMENT_BYTES,
