@@ -2,6 +2,19 @@
 
 from secondfix.radio.answers import Chances, DeviceReach, Link, Reach, Word
 from secondfix.radio.as_json import reach_as_json
+from secondfix.radio.engine.chances import DeviceChance, Drawn, device_chances, wilson
+from secondfix.radio.engine.drawing import Ends, draw_links
+from secondfix.radio.engine.gone import Gone, without_each
+from secondfix.radio.engine.panels import (
+    Decks,
+    Panels,
+    Spots,
+    count_crossings,
+    losses_db,
+    spots_on_grid,
+    walls_on_grid,
+)
+from secondfix.radio.engine.searching import Steps, how_often, reached, steps_of
 from secondfix.radio.margins import margins_after_spread
 from secondfix.radio.network import MOST_HOPS
 from secondfix.radio.paths import Paths, find_paths
@@ -14,15 +27,34 @@ __all__ = [
     "MOST_HOPS",
     "RULES",
     "Chances",
+    "Decks",
+    "DeviceChance",
     "DeviceReach",
+    "Drawn",
+    "Ends",
+    "Gone",
     "Link",
+    "Panels",
     "Paths",
     "Reach",
+    "Spots",
+    "Steps",
     "Word",
+    "count_crossings",
+    "device_chances",
+    "draw_links",
     "find_paths",
+    "how_often",
     "link_look",
+    "losses_db",
     "margins_after_spread",
     "reach",
     "reach_as_json",
+    "reached",
     "sending",
+    "spots_on_grid",
+    "steps_of",
+    "walls_on_grid",
+    "wilson",
+    "without_each",
 ]
