@@ -8,7 +8,16 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from secondfix.files import shipped_models
-from secondfix.house import Change, House, as_canonical_json, edited, read_house
+from secondfix.house import (
+    Change,
+    House,
+    as_canonical_json,
+    changes_between,
+    edited,
+    field_changes,
+    plain_of,
+    read_house,
+)
 from secondfix.house.editing import _by_members, edited_whole
 from tests.demo.reading import house_of
 from tests.house.test_editing import leaves
@@ -94,6 +103,7 @@ def test_an_edit_makes_what_reading_the_whole_document_makes(one: tuple[str, lis
         assert out == whole
         assert as_canonical_json(out) == as_canonical_json(whole)
         assert in_full(out) == in_full(read_again(whole))
+        assert changes_between(house, out) == field_changes(plain_of(house), plain_of(out))
     else:
         assert out == whole
 

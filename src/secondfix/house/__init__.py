@@ -5,6 +5,7 @@ from secondfix.house.building import Layer, Opening, Point, Position, Room, Stor
 from secondfix.house.canonical import Written, as_canonical_json, json_schema, plain_of, written
 from secondfix.house.changes import Change, steps_of
 from secondfix.house.devices import Device, Eui64, KeyRef, ModelKey, Network, OutsideUse
+from secondfix.house.differing import changes_between
 from secondfix.house.document import FORMAT, UUID7, House, is_nec
 from secondfix.house.editing import edited
 from secondfix.house.faces import FAR_MM, Face, Hole, faces_of, holes_of, nearest_face, opening_ends
@@ -98,6 +99,7 @@ __all__ = [
     "Written",
     "as_canonical_json",
     "begin",
+    "changes_between",
     "circuit_look",
     "dead_first",
     "dimmable_look",

@@ -28,11 +28,12 @@ class Written:
 
     house: House
     text: str
+    before: "Written | None" = None
 
 
-def written(house: House) -> Written:
-    """A house that was read or edited without a fault, with its text."""
-    return Written(house, as_canonical_json(house))
+def written(house: House, *, before: Written | None = None) -> Written:
+    """A house that was read or edited without a fault, with its text; ``before``, what it was made from."""
+    return Written(house, as_canonical_json(house), before)
 
 
 def plain_of(part: BaseModel) -> dict[str, Any]:

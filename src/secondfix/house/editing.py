@@ -19,7 +19,7 @@ from secondfix.house.text import parse
 
 MOST_CHANGES = 20_000
 LARGEST_QUICK_BYTES = 1024 * 1024  # a change of more than this is read with the whole document
-_COLLECTIONS = {name for name, field in House.model_fields.items() if get_origin(field.annotation) is dict}
+COLLECTIONS = {name for name, field in House.model_fields.items() if get_origin(field.annotation) is dict}
 
 
 def edited(house: House, changes: Iterable[Change], *, models: Mapping[str, Model]) -> House | list[Fault]:
@@ -55,7 +55,7 @@ def _by_members(house: House, changes: Sequence[Change], models: Mapping[str, Mo
     touched = _touched(changes)
     if touched is None:
         return None
-    plain = {name: _plain_part(house, name, ids) for name, ids in touched.items() if _stands(house, name)}
+    plain = {name: plain_field(house, name, ids) for name, ids in touched.items() if stands(house, name)}
     if any(apply(plain, change) is not None for change in changes):
         return None
     data = json.dumps(plain, ensure_ascii=False).encode()
@@ -63,7 +63,7 @@ def _by_members(house: House, changes: Sequence[Change], models: Mapping[str, Mo
     if faults or len(data) > LARGEST_QUICK_BYTES:
         return None
     put_in_order(read)
-    stand = {name: getattr(house, name) for name in House.model_fields if _stands(house, name)}
+    stand = {name: getattr(house, name) for name in House.model_fields if stands(house, name)}
     for name, ids in touched.items():
         stand[name] = _put_together(stand.get(name), read.get(name), ids)
     made = shape_faults({name: value for name, value in stand.items() if value is not None}, where="edit")
@@ -82,21 +82,22 @@ def _touched(changes: Sequence[Change]) -> dict[str, set[str] | None] | None:
             return None
         name, member = steps[0], steps[1] if len(steps) > 1 else None
         named = touched.setdefault(name, set())
-        if name not in _COLLECTIONS or not isinstance(member, str):
+        if name not in COLLECTIONS or not isinstance(member, str):
             touched[name] = None
         elif named is not None:
             named.add(member)
     return touched
 
 
-def _stands(house: House, name: str) -> bool:
+def stands(house: House, name: str) -> bool:
+    """Whether a field of the house is stated."""
     return name in house.model_fields_set and getattr(house, name) is not None
 
 
-def _plain_part(house: House, name: str, ids: set[str] | None) -> Any:
+def plain_field(house: House, name: str, ids: set[str] | None) -> Any:
     """One field of the house as plain values, with the members that are named or with all."""
     value = getattr(house, name)
-    if name in _COLLECTIONS:
+    if name in COLLECTIONS:
         return {key: plain_of(part) for key, part in value.items() if ids is None or key in ids}
     return plain_of(value) if isinstance(value, BaseModel) else value
 

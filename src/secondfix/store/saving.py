@@ -17,6 +17,7 @@ from secondfix.house import (
     Side,
     Written,
     as_canonical_json,
+    changes_between,
     field_changes,
     merge_documents,
     read_house,
@@ -42,7 +43,7 @@ class _Sent:
     words: str
     edit_id: UUID
     choices: Mapping[str, Side]
-    read: Document | None = None  # the document of ``data``, where that is its canonical text
+    read: Written | None = None  # the document of ``data``, where that is its canonical text
 
 
 def save(
@@ -67,7 +68,7 @@ def save(
     edit is on the disk. Raises UnknownError, NotAllowedError, ValueError for an id that is no UUID.
     """
     made = new_id() if edit_id is None else UUID(edit_id)
-    read = data.house if isinstance(data, Written) else None
+    read = data if isinstance(data, Written) else None
     sent = data.text.encode() if isinstance(data, Written) else data
     return _save(house_id, _Sent(sent, base, by, plain(words), made, {}, read))
 
@@ -105,7 +106,7 @@ def _save(house_id: str, sent: _Sent) -> Answer | IdTaken:
     if sent.read is None:
         mine = _read(sent.data, house_id, "document")
     else:
-        mine = _of_house(sent.read, house_id, "document")
+        mine = _of_house(sent.read.house, house_id, "document")
     with transaction.atomic():
         house = found(house_id, lock=True)
         again = Edit.objects.filter(pk=sent.edit_id).first()
@@ -123,11 +124,10 @@ def _save(house_id: str, sent: _Sent) -> Answer | IdTaken:
 
 def _put(house: House, sent: _Sent, mine: Document, number: int) -> Answer:
     """Make it current, together with what others did since its base."""
-    current = json.loads(house.document)
     text = as_canonical_json(mine) if sent.read is None else sent.data.decode()
     together: tuple[FieldChange, ...] = ()
     if sent.base != house.number:
-        base = _stood(str(house.id), sent.base)
+        base, current = _stood(str(house.id), sent.base), json.loads(house.document)
         together = field_changes(base, current)
         merged = merge_documents(base, current, json.loads(text), sent.choices)
         if merged.conflicts:
@@ -140,7 +140,7 @@ def _put(house: House, sent: _Sent, mine: Document, number: int) -> Answer:
     if text == house.document:
         return Saved(house.number, together, new=False)
     saved = Saved(number, together)
-    words = sent.words or _in_words(current, json.loads(text))
+    words = sent.words or _in_words(_changes(house.document, sent, mine, text))
     _keep(house, sent, saved, number=number, body=text.encode(), words=words)
     house.number, house.document, house.name = number, text, plain(mine.name)
     house.save(update_fields=["number", "document", "name"])
@@ -184,8 +184,14 @@ def _of_house(document: Document, house_id: str, where: str) -> Document | list[
     return document
 
 
-def _in_words(before: dict[str, Any], after: dict[str, Any]) -> str:
+def _changes(before: str, sent: _Sent, mine: Document, text: str) -> tuple[FieldChange, ...]:
+    """What the save changes; read out of what the client made it from, where just that stood."""
+    if sent.read is not None and sent.read.before is not None and sent.read.before.text == before:
+        return changes_between(sent.read.before.house, mine)
+    return field_changes(json.loads(before), json.loads(text))
+
+
+def _in_words(changes: tuple[FieldChange, ...]) -> str:
     """The first changes, and how many more: enough to know an edit again in a list."""
-    all_of_them = field_changes(before, after)
-    words = "; ".join(str(c)[:200] for c in all_of_them[:4])
-    return words + (f"; and {len(all_of_them) - 4} more" if len(all_of_them) > 4 else "")
+    words = "; ".join(str(c)[:200] for c in changes[:4])
+    return words + (f"; and {len(changes) - 4} more" if len(changes) > 4 else "")

@@ -6,7 +6,7 @@ from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect
 from django.urls import reverse
 
-from secondfix.house import Change, Fault, House, edited, written
+from secondfix.house import Change, Fault, House, Written, edited, written
 from secondfix.store import door
 from secondfix.web.access import person
 from secondfix.web.frame.asked import asked_at, keep
@@ -39,7 +39,8 @@ def take(request: HttpRequest, house_id: str, changes: Sequence[Change], *, word
         return door.Refused(tuple(made))
     base = number_of(request)
     assert base is not None  # without one nothing was made
-    sent = written(made)
+    stood = asked_at(house_id, base)
+    sent = written(made, before=Written(stood.house, stood.text))
     saved = door.save(house_id, sent, base=base, by=person(request), words=words)
     assert not isinstance(saved, door.IdTaken)  # the store makes the id of an edit from a form
     if isinstance(saved, door.Saved) and not saved.others:
