@@ -2,14 +2,17 @@
 
 import json
 from dataclasses import replace
+from time import monotonic, sleep
 
 import pytest
 from django.test import Client
+from pypdfium2 import PdfDocument
 
 from tests.desk import PASSWORD
 from secondfix.assumptions import Override
 from secondfix.store import door
 from secondfix.web.frame import asked as asking
+from secondfix.web.frame import jobs
 from secondfix.web.history.issued import as_issued
 
 # ruff: noqa: I001 - the desk begins Django before the door is imported
@@ -96,7 +99,7 @@ def test_two_edits_beside_each_other(writer: Client, house_id: str, office: door
 
 
 def test_an_edit_that_is_not_there_is_not_found(writer: Client, house_id: str) -> None:
-    for path in ("edit/9", "issue/Q", "issue/Q/pack"):
+    for path in ("edit/9", "issue/Q"):
         assert writer.get(f"/house/{house_id}/{path}").status_code == 404
 
 
@@ -134,12 +137,20 @@ def test_an_issue_keeps_the_answers_of_the_assumptions_it_went_out_with(
     assert ": 31 mm, set by firm" in page(writer, f"/house/{house_id}/issue/A")
 
 
-def test_a_paper_of_an_issue_is_a_pdf_and_no_other_paper_is_there(writer: Client, house_id: str) -> None:
+def test_a_paper_of_an_issue_is_printed_aside_under_its_letter(writer: Client, house_id: str) -> None:
     writer.post(f"/house/{house_id}/history", {"base": "1"})
-    answer = writer.get(f"/house/{house_id}/issue/A/findings")
-    assert answer.content.startswith(b"%PDF-")
-    assert 'filename="findings-A.pdf"' in answer["Content-Disposition"]
-    assert writer.get(f"/house/{house_id}/issue/A/secrets").status_code == 404
+    answer = writer.post(f"/house/{house_id}/issue/A/findings")
+    job = jobs.find(answer["Location"].rpartition("/")[2], house_id=house_id)
+    assert job is not None
+    until = monotonic() + 120
+    while not job.ended:
+        assert monotonic() < until
+        sleep(0.02)
+    text = "".join(
+        page.get_textpage().get_text_range() for page in PdfDocument(job.result.files["findings.pdf"])
+    )
+    assert "Issue\r\nA\r\n" in text or "Issue A" in text
+    assert writer.post(f"/house/{house_id}/issue/A/secrets").status_code == 404
 
 
 def test_a_reader_sees_the_history_and_changes_nothing(reader: Client, house_id: str) -> None:

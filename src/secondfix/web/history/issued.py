@@ -1,4 +1,4 @@
-"""An issue as it went out: its document asked under its own frozen assumptions, and its papers."""
+"""An issue as it went out: its document asked under its own frozen assumptions."""
 
 import json
 from dataclasses import dataclass, replace
@@ -6,14 +6,10 @@ from dataclasses import dataclass, replace
 from django.template.loader import render_to_string
 from django.utils.safestring import SafeString
 
-from secondfix.actions.pack import pack
 from secondfix.assumptions import Assumption, Assumptions, default_assumptions
 from secondfix.exchange import shown_table
-from secondfix.papers import Setting, TextFault, TitleBlock, pack_file
 from secondfix.store import door
 from secondfix.web.frame.asked import Asked, asked_at
-
-PAPERS = {"findings": "Findings", "worksheets": "Worksheets", "pack": "Handover pack"}
 
 
 def as_issued(house_id: str, letter: str) -> tuple[door.Issued, Asked]:
@@ -45,27 +41,3 @@ def body_of(about: Asked) -> Body:
     heads, rows = shown_table(about.rows)
     schedule = render_to_string("history/schedule.html", {"heads": heads, "rows": rows})
     return Body(findings, schedule)
-
-
-def paper_of(issued: door.Issued, about: Asked, paper: str) -> bytes | list[TextFault]:
-    """One of PAPERS with the letter, date and writer of the issue in its title block."""
-    made = about.once("papers of the issue", lambda a: _papers(issued, a))
-    return made if isinstance(made, list) else made[paper]
-
-
-def _papers(issued: door.Issued, about: Asked) -> dict[str, bytes] | list[TextFault]:
-    block = TitleBlock(issued.row.letter, issued.row.at.date(), issued.row.by)
-    packed = pack(
-        about.house,
-        assumptions=about.firm.assumptions,
-        setting=Setting(block),
-        models={**about.firm.models, **about.house.models},
-    )
-    if isinstance(packed, list):
-        return packed
-    files = packed.files
-    return {
-        "findings": files["findings.pdf"],
-        "worksheets": files["worksheets.pdf"],
-        "pack": files[pack_file(about.house)],
-    }

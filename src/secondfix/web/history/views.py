@@ -5,17 +5,21 @@ from django.core.paginator import Paginator
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect
 from django.urls import reverse
-from django.views.decorators.http import require_GET, require_http_methods
+from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from secondfix.house import Fault
+from secondfix.journal import Journal
 from secondfix.store import door
 from secondfix.web.access import person
 from secondfix.web.changing import answered, number_of
 from secondfix.web.frame.asked import asked_at
+from secondfix.web.frame.jobs import MOST_WAITING, TooManyError
 from secondfix.web.frame.showing import show
+from secondfix.web.frame.site import OnSite
 from secondfix.web.frame.telling import told
-from secondfix.web.history.issued import PAPERS, as_issued, body_of, paper_of
+from secondfix.web.history.issued import as_issued, body_of
 from secondfix.web.history.telling import MOST, between, standing
+from secondfix.web.papers.printing import KINDS, Order, begin
 
 PAGE = 50
 
@@ -112,22 +116,23 @@ def issue(request: HttpRequest, house_id: str, letter: str) -> HttpResponse:
         "body": about.once("issue in markup", body_of),
         "counts": about.checked.counts,
         "own": own,
-        "papers": PAPERS,
+        "papers": {key: title for key, (title, _) in KINDS.items()},
         "issue_line": issued.row.letter,
     }
     return show(request, "issue", "history/issue.html", context, house_id=house_id)
 
 
-@require_GET
+@require_POST
 def issue_paper(request: HttpRequest, house_id: str, letter: str, paper: str) -> HttpResponse:
-    """A paper of an issue, its letter in the title block."""
-    if paper not in PAPERS:
+    """A paper of an issue, printed aside: its letter, writer and day in the title block."""
+    if paper not in KINDS:
         raise door.UnknownError(f"no paper {paper[:20]}")
     issued, about = as_issued(house_id, letter)
-    made = paper_of(issued, about, paper)
-    if isinstance(made, list):
-        messages.error(request, "No font here can print: " + "; ".join(map(str, made[:10])))
+    row = issued.row
+    order = Order(paper, row.letter, row.by, row.at.date(), size=None, as_built=False)
+    try:
+        job = begin(request, OnSite(about, Journal(), (), 0), order)
+    except TooManyError:
+        messages.error(request, f"{MOST_WAITING} papers of yours are under way: one done or cancelled first.")
         return redirect("issue", house_id, letter)
-    answer = HttpResponse(made, content_type="application/pdf")
-    answer["Content-Disposition"] = f'inline; filename="{paper}-{issued.row.letter}.pdf"'
-    return answer
+    return redirect("job", house_id, job.id)
