@@ -3,6 +3,7 @@
 from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cache
 from typing import Any
 
 from ninja import NinjaAPI
@@ -21,10 +22,17 @@ class Call:
 def listed(api: NinjaAPI, house_id: str) -> dict[str, list[Call]]:
     """Every call under the head of its group, with the id of a house in its place."""
     groups: dict[str, list[Call]] = defaultdict(list)
-    for path, methods in api.get_openapi_schema()["paths"].items():
+    for path, methods in _paths(api).items():
         for method, described in methods.items():
             groups[described["tags"][0]].append(_call(path, method, described, house_id))
     return dict(groups)
+
+
+@cache
+def _paths(api: NinjaAPI) -> dict[str, Any]:
+    """The description of the calls, made once: nothing in it changes while the desk stands."""
+    paths: dict[str, Any] = api.get_openapi_schema()["paths"]
+    return paths
 
 
 def _call(path: str, method: str, described: dict[str, Any], house_id: str) -> Call:

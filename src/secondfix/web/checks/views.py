@@ -3,14 +3,16 @@
 from collections import Counter
 
 from django.http import HttpRequest, HttpResponse
+from django.template.loader import render_to_string
 from django.urls import reverse
+from django.utils.safestring import SafeString
 from django.views.decorators.http import require_GET, require_http_methods
 
 from secondfix.house import Change, Fault
 from secondfix.store import door
 from secondfix.web.changing import answered, take
 from secondfix.web.checks.grouping import BY, grouped, passed
-from secondfix.web.frame.asked import asked
+from secondfix.web.frame.asked import Asked, asked
 from secondfix.web.frame.showing import show
 
 
@@ -25,11 +27,17 @@ def checks(request: HttpRequest, house_id: str) -> HttpResponse:
         "about": about,
         "by": by,
         "ways": BY,
-        "groups": grouped(about.house, findings, by),
+        "listed": about.once(f"findings by {by}", lambda house: _listed(house, by)),
         "passed": passed(findings),
         "counts": about.checked.counts,
     }
     return show(request, "checks", "checks/checks.html", context, house_id=house_id)
+
+
+def _listed(about: Asked, by: str) -> SafeString:
+    """The findings under their headings; a large house has hundreds, and many look at them between edits."""
+    groups = grouped(about.house, about.checked.findings, by)
+    return render_to_string("checks/groups.html", {"about": about, "groups": groups})
 
 
 @require_GET
