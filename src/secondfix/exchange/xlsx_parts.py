@@ -1,8 +1,8 @@
 """The parts of an XLSX workbook before it is read: how far its sheets reach, which cells are formulas.
 
 Whoever sends a workbook chooses every byte of it. A cell at the far corner of an empty sheet would be read as
-a table of 17 thousand million cells: no sheet is read that reaches further than anybody's list does. Everything
-here takes time in proportion to the bytes.
+a table of 17 thousand million cells: no sheet is read that reaches further than anybody's list does.
+Everything here takes time in proportion to the bytes.
 """
 
 import re

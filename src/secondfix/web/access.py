@@ -152,8 +152,11 @@ class Guard:
         self.answer = answer
 
     def __call__(self, request: HttpRequest) -> HttpResponseBase:
-        """Nothing to do before the address is known."""
-        return self.answer(request)
+        """What was answered stays in no cache: nothing of a house is seen after its reader has left."""
+        answer = self.answer(request)
+        if not answer.has_header("Cache-Control"):
+            answer["Cache-Control"] = "no-store"
+        return answer
 
     def process_exception(self, _: HttpRequest, error: Exception) -> None:
         """What the store does not know is not found; what it refuses the account is forbidden."""
