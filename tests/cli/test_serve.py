@@ -29,7 +29,7 @@ def serving(data: Path, *options: str) -> Iterator[list[str]]:
             yield [process.stdout.readline().strip() for _ in range(lines)]
         finally:
             process.send_signal(signal.SIGINT)
-            assert process.wait(20) == 0
+            assert process.wait(60) == 0
 
 
 def port_in(line: str) -> int:
@@ -41,7 +41,7 @@ def port_in(line: str) -> int:
 def test_it_serves_this_machine_and_stops_when_interrupted(tmp_path: Path) -> None:
     with serving(tmp_path / "data") as said:
         assert "Nobody can come in yet" in said[1]
-        with closing(http.client.HTTPConnection("127.0.0.1", port_in(said[0]), timeout=20)) as connection:
+        with closing(http.client.HTTPConnection("127.0.0.1", port_in(said[0]), timeout=60)) as connection:
             connection.request("GET", "/sign-in")
             assert connection.getresponse().getheader("Location") == "/first"
         assert not reached_from_outside(port_in(said[0]))
@@ -68,7 +68,7 @@ def lan(tmp_path_factory: pytest.TempPathFactory) -> Iterator[tuple[Path, list[s
 
 def trusted(data: Path, port: int) -> http.client.HTTPSConnection:
     context = ssl.create_default_context(cafile=str(data / "authority/authority.crt"))
-    return http.client.HTTPSConnection("localhost", port, context=context, timeout=30)
+    return http.client.HTTPSConnection("localhost", port, context=context, timeout=60)
 
 
 def test_whoever_trusts_its_authority_reads_encrypted(lan: tuple[Path, list[str]]) -> None:
@@ -109,7 +109,7 @@ def test_who_does_not_trust_it_is_not_served(lan: tuple[Path, list[str]]) -> Non
     _, said = lan
     with pytest.raises(ssl.SSLCertVerificationError):
         http.client.HTTPSConnection(
-            "localhost", port_in(said[0]), context=ssl.create_default_context(), timeout=20
+            "localhost", port_in(said[0]), context=ssl.create_default_context(), timeout=60
         ).request("GET", "/")
 
 
@@ -117,7 +117,7 @@ def test_the_plain_door_tells_phones_and_sends_all_else_to_the_encrypted_one(
     lan: tuple[Path, list[str]],
 ) -> None:
     data, said = lan
-    with closing(http.client.HTTPConnection("localhost", port_in(said[1]), timeout=20)) as plain:
+    with closing(http.client.HTTPConnection("localhost", port_in(said[1]), timeout=60)) as plain:
         plain.request("GET", "/phone/authority.crt")
         assert plain.getresponse().read() == (data / "authority/authority.crt").read_bytes()
         plain.request("GET", "/phone")

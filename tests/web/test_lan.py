@@ -1,5 +1,6 @@
 """The desk's own authority: what it may vouch for, when its certificate is made anew, who is let through."""
 
+import socket
 import ssl
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
@@ -9,6 +10,7 @@ import pytest
 from cryptography import x509
 
 from secondfix.web.lan.authority import keep_authority
+from secondfix.web.lan.front import Front
 from secondfix.web.lan.machine import addresses_here, names_here
 from secondfix.web.lan.plain import unencrypted
 
@@ -139,3 +141,15 @@ def test_everything_else_is_sent_to_the_encrypted_door_of_this_desk(path: str, h
 
 def test_nothing_is_taken_unencrypted() -> None:
     assert plainly("/phone", method="POST")[0] == "403 Forbidden"
+
+
+def test_who_reaches_the_pages_past_the_encrypted_door_is_turned_away(tmp_path: Path) -> None:
+    held = keep_authority(tmp_path, NAMES, now=datetime.now(UTC))
+    said: list[str] = []
+    with socket.socket() as outer:
+        front = Front(outer, ("127.0.0.1", 9), lambda: str(held.served))
+        answer = front.known(lambda *_: pytest.fail("a page was asked for"))
+        for port in ("1", "", None):
+            environ = {"REMOTE_PORT": port, "REMOTE_ADDR": "127.0.0.1"}
+            b"".join(answer(environ, lambda status, _: said.append(status)))  # type: ignore[arg-type] # as much of WSGI as it asks
+    assert said == ["403 Forbidden"] * 3

@@ -61,7 +61,10 @@ class Front:
         async with server:
             while True:
                 await asyncio.sleep(_DAY_S)
-                self._context.load_cert_chain(await asyncio.to_thread(self._fresh))
+                try:
+                    self._context.load_cert_chain(await asyncio.to_thread(self._fresh))
+                except (OSError, ValueError) as error:  # the one in use serves on; tomorrow it is tried again
+                    _log.warning("the certificate could not be made anew: %s", error)
 
     async def _pass_on(self, reader: asyncio.StreamReader, writer: asyncio.StreamWriter) -> None:
         peer = writer.get_extra_info("peername")
