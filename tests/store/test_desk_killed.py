@@ -93,6 +93,7 @@ class Browser:
     cookie: str
     answered: list[tuple[int, str]] = field(default_factory=list)
     begun: Event = field(default_factory=Event)
+    refused: str = ""
 
     def type_until_killed(self, port: int, house_id: str, base: int, words: str) -> None:
         """Save over and over until the server is gone."""
@@ -102,7 +103,9 @@ class Browser:
                     status, body = self.send(desk, house_id, base, f"{words}-{n}")
                 except (OSError, HTTPException):
                     return
-                assert status == 200, body
+                if status != 200:
+                    self.refused = f"{status}: {body!r}"
+                    return
                 base = json.loads(body)["number"]
                 self.answered.append((base, f"{words}-{n}"))
                 self.begun.set()
@@ -137,13 +140,14 @@ def trial(book: Desk, writer: Account, tree: Path, kills: int, seed: int) -> Non
             for one in typing:
                 one.start()
             for browser in browsers:
-                assert browser.begun.wait(60), f"seed {seed}"
+                assert browser.begun.wait(60), f"seed {seed}, {server.poll()}, {browser.refused}"
                 browser.begun.clear()
             time.sleep(draw.uniform(0, 0.3))
             server.kill()
             for one in typing:
                 one.join(60)
                 assert not one.is_alive()
+            assert not any(browser.refused for browser in browsers), f"seed {seed}, {browsers}"
     all_is_there(house_id, browsers, f"seed {seed}, {kills} kills")
     if not book.url:
         with connection.cursor() as cursor:
