@@ -79,3 +79,18 @@ def test_a_worksheet_fits_one_page_where_it_can(order: Walk, paper: bytes) -> No
     numbers = [f"S7/{n:02d}" for n in range(1, len(order.joins()) + 1)]
     taken = [sum(number in p.text for p in pages(paper)) for number in numbers]
     assert taken == [1] * len(numbers)
+
+
+def test_sheets_of_some_devices_come_after_the_cautions_and_without_the_order(
+    house: Schedule, order: Walk, setting: Setting
+) -> None:
+    first, second, *_ = worksheets(house, order, names(house))
+    made = worksheets_pdf(
+        house, order, FINDINGS, default_assumptions(), setting=setting, only={second.device}
+    )
+    assert isinstance(made, bytes), made
+    text = words_of(made)
+    assert flat(ISOLATION[0].words) in flat(pages(made)[0].text)
+    assert flat(second.device_title) in text
+    assert flat(first.device_title) not in text
+    assert flat("Order of work") not in text
