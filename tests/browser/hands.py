@@ -18,13 +18,16 @@ class Hand(Protocol):
     """What a person does with a page."""
 
     def press(self, what: Locator) -> None:
-        """Follow a link, press a button, tick a choice."""
+        """Follow a link, press a button."""
 
     def write(self, field: Locator, text: str) -> None:
         """Put a text into a field."""
 
     def choose(self, field: Locator, text: str) -> None:
         """Choose from a list by what it shows."""
+
+    def tick(self, radio: Locator) -> None:
+        """Take one of several."""
 
 
 class Mouse:
@@ -43,6 +46,10 @@ class Mouse:
         """The list opened, a line of it chosen."""
         field.select_option(label=line_of(field, text))
 
+    def tick(self, radio: Locator) -> None:
+        """A click."""
+        radio.check()
+
 
 class Thumb(Mouse):
     """A thumb on glass; what it presses is at least 24 pixels wide and high (WCAG 2.2, 2.5.8)."""
@@ -52,7 +59,7 @@ class Thumb(Mouse):
         what.scroll_into_view_if_needed()
         box = what.bounding_box()
         assert box is not None, f"{what} is not to be seen"
-        assert min(box["width"], box["height"]) >= 24 or what.get_attribute("type") == "radio", (what, box)
+        assert min(box["width"], box["height"]) >= 24, (what, box)
         what.tap()
 
     def write(self, field: Locator, text: str) -> None:
@@ -62,12 +69,11 @@ class Thumb(Mouse):
 
 
 class Keys:
-    """The keyboard alone: Tab, arrows, Enter, the space bar for a choice, and the letters."""
+    """The keyboard alone: Tab, arrows, Enter, and the letters."""
 
     def press(self, what: Locator) -> None:
-        """There by Tab, then Enter; the space bar where Enter would send the form."""
-        page = self.reach(what)
-        page.keyboard.press("Space" if what.get_attribute("type") in {"radio", "checkbox"} else "Enter")
+        """There by Tab, then Enter."""
+        self.reach(what).keyboard.press("Enter")
 
     def write(self, field: Locator, text: str) -> None:
         """There by Tab, which marks what stands; the text in its place."""
@@ -84,6 +90,17 @@ class Keys:
                     return
                 page.keyboard.press(key)
         raise AssertionError(f"{field} shows {field.evaluate(_SHOWN)!r}, not {wanted!r}")
+
+    def tick(self, radio: Locator) -> None:
+        """To the one that is taken by Tab, from there by arrows."""
+        name = radio.get_attribute("name")
+        taken = radio.page.locator(f"input[name='{name}']:checked")
+        page = self.reach(taken)
+        for _ in range(radio.page.locator(f"input[name='{name}']").count()):
+            if radio.is_checked():
+                return
+            page.keyboard.press("ArrowDown")
+        assert radio.is_checked()
 
     def reach(self, what: Locator) -> Page:
         """Tab until it has the focus; every stop on the way must be seen to have it."""

@@ -63,9 +63,9 @@ def enter(context: BrowserContext, account: door.Account, base: str) -> None:
     context.add_cookies([{"name": "sessionid", "value": client.cookies["sessionid"].value, "url": base}])
 
 
-def begin_house(tree: Path, account: door.Account) -> str:
-    """The demo house in the register."""
-    saved = door.begin_house((tree / "demo/house.json").read_bytes(), by=account)
+def begin_house(tree: Path, account: door.Account, file: str = "demo/house.json") -> str:
+    """A demo house in the register; its id."""
+    saved = door.begin_house((tree / file).read_bytes(), by=account)
     assert isinstance(saved, door.Saved)
     return door.houses()[0].id
 

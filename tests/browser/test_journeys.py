@@ -10,7 +10,8 @@ from playwright.sync_api import Browser, Locator, Page, expect
 from tests.desk import PASSWORD, sqlite_desk
 from tests.browser.conftest import opened, served
 from tests.browser.hands import Hand, Keys, Mouse, Thumb
-from tests.browser.looking import DESK_SIZE, PHONE_SIZE, Watched, framed, serious
+from tests.browser.looking import DESK_SIZE, PHONE_SIZE, Watched, begin_house, framed, serious
+from secondfix.store import door
 from secondfix.web.frame.asked import forget
 
 # ruff: noqa: I001 - the desk begins Django before the door is imported
@@ -80,6 +81,7 @@ def test_from_an_empty_register_to_the_pack(person: Person, tmp_path: Path) -> N
     fill_the_schedule(person)
     mend_what_is_wrong(person)
     make_a_scene(person)
+    print_the_pack(person)
 
 
 def make_an_account(person: Person) -> None:
@@ -210,3 +212,43 @@ def make_a_scene(person: Person) -> None:
     person.sheet("Scene schedule")
     row = person.page.get_by_role("row", name="Porch light")
     expect(row).to_contain_text("cannot tell")  # no device stands there yet
+
+
+def print_the_pack(person: Person) -> None:
+    """The pack, made aside while the page watches; the paper itself comes from the desk."""
+    person.to_sheet("Papers")
+    person.hand.tick(person.page.get_by_role("radio", name="Handover pack"))
+    person.press("Print")
+    paper = person.page.get_by_role("link", name="handover-pack.pdf")
+    paper.wait_for(timeout=60_000)
+    address = paper.get_attribute("href")
+    assert address is not None
+    answer = person.page.request.get(person.watched.base + address)
+    assert answer.headers["content-type"] == "application/pdf"
+    assert answer.body().startswith(b"%PDF-")
+
+
+@pytest.mark.parametrize("person", ["mouse", "thumb"], indirect=True)
+def test_a_failed_switch_is_swapped_and_its_buttons_do_as_before(person: Person, tree: Path) -> None:
+    account = door.create_account(username="Ilka", password=PASSWORD, right=door.Right.WRITER, by=None)
+    assert isinstance(account, door.Account)
+    house_id = begin_house(tree, account, "demo/house-mended.json")
+    person.watched.go(f"/house/{house_id}/")
+    person.sheet("Sign in")
+    person.fill({"Name": "Ilka", "Password": PASSWORD})
+    person.press("Sign in")
+
+    person.to_sheet("Swap")
+    person.fill({"Failed device": "D08", "New device": "(ostrabeck-gull-four@2)"})
+    person.press("What becomes of it?")
+    plan = person.page.get_by_role("region", name="What the swap comes to")
+    expect(plan).to_contain_text("Kept")
+    expect(plan).to_contain_text("prove dead")
+    person.press("The swap is done: write its entries")
+    person.sheet("Function test")
+    expect(person.page.get_by_role("status").first).to_contain_text("written down")
+    person.to_sheet("Journal")
+    expect(person.page.get_by_role("main")).to_contain_text("in the place of D08")
+    person.to_sheet("Swap")
+    failed = person.page.get_by_label("Failed device")
+    expect(failed).not_to_contain_text("D08")

@@ -38,8 +38,10 @@ def swap(request: HttpRequest, house_id: str) -> HttpResponse:
     faults = tuple(answer) if isinstance(answer, list) else ()
     if request.method == "POST" and isinstance(answer, Swapped):
         faults = _written(request, house_id, question, answer.plan)
-        if not faults:
+        if not faults and request.POST.get("act") == "accept":
             return redirect(f"{reverse('swap', args=[house_id])}?{request.GET.urlencode()}")
+        if not faults:  # the failed device stands no longer: what is left is to press its buttons
+            return redirect("function-test", house_id)
     rebuilt = rebuilt_of(site, request)
     house = site.record.house
     plan = answer.plan if isinstance(answer, Swapped) else None
