@@ -2,12 +2,21 @@
 
 import json
 from pathlib import Path
+from threading import Event
 
 import pytest
 from django.test import Client
 
+from secondfix.house import Fault
 from secondfix.store import door
 from secondfix.web.frame.site import on_site
+from secondfix.web.maintaining import asking
+
+
+@pytest.fixture(autouse=True)
+def patient(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Wait for every answer, however busy the machine."""
+    monkeypatch.setattr(asking, "SOON_S", 120)
 
 
 @pytest.fixture
@@ -107,3 +116,27 @@ def test_a_replaced_controller_is_told_what_is_done_again(reader: Client, house_
     assert "Join again, in this order" in told
     assert page(reader, house_id, "network=N2&kept=half", status=422)
     assert page(reader, house_id, "network=N9&kept=nothing", status=422)
+
+
+def test_a_slow_answer_is_worked_out_aside(
+    reader: Client, journals: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    go = Event()
+
+    def slow(*_: object) -> list[Fault]:
+        go.wait(20)
+        return [Fault("swap", "", "late", "an answer")]
+
+    monkeypatch.setattr(asking, "SOON_S", 0.01)
+    monkeypatch.setattr(asking, "_answer", slow)
+    told = page(reader, journals, KEPT)
+    assert "being worked out" in told
+    assert 'hx-trigger="every 1s"' in told
+    url = f"/house/{journals}/swap?{KEPT}"
+    waiting = reader.get(url, headers={"HX-Request": "true"})
+    assert (waiting.status_code, waiting.headers.get("HX-Redirect")) == (204, None)
+    go.set()
+    monkeypatch.setattr(asking, "SOON_S", 20)
+    done = reader.get(url, headers={"HX-Request": "true"})
+    assert (done.status_code, done["HX-Redirect"]) == (204, f"/house/{journals}/swap?{KEPT}")
+    assert "late" in page(reader, journals, KEPT, status=422)

@@ -42,13 +42,17 @@ class TooManyError(Exception):
 
 @dataclass
 class Job:
-    """One piece of work. ``at`` is the step it is at, in words; ``result`` what it made, None until done."""
+    """One piece of work. ``at`` is the step it is at, in words; ``result`` what it made, None until done.
+
+    ``kind`` tells papers, which people look for again, from answers that a sheet waits for.
+    """
 
     id: str
     house_id: str
     by: str
     title: str
     steps: int
+    kind: str = "paper"
     done: int = 0
     at: str = ""
     state: State = State.WAITING
@@ -57,6 +61,7 @@ class Job:
     began: float = field(default_factory=time.monotonic)
     took_s: float = 0.0
     stop: Event = field(default_factory=Event)
+    over: Event = field(default_factory=Event)
 
     @property
     def ended(self) -> bool:
@@ -75,10 +80,10 @@ _runners = ThreadPoolExecutor(_RUNNERS, thread_name_prefix="job")
 
 def start(
     *, house_id: str, by: str, title: str, steps: int, work: Callable[[Progress], Any],
-    size_of: Callable[[Any], int] = lambda _: 0,
+    size_of: Callable[[Any], int] = lambda _: 0, kind: str = "paper",
 ) -> Job:  # fmt: skip
     """Begin ``work`` aside. ``size_of`` says how many bytes its result holds. Raises TooManyError."""
-    job = Job(uuid4().hex, house_id, by, title, max(steps, 1))
+    job = Job(uuid4().hex, house_id, by, title, max(steps, 1), kind)
     with _lock:
         if sum(1 for j in _jobs.values() if j.by == by and not j.ended) >= MOST_WAITING:
             raise TooManyError
@@ -101,12 +106,19 @@ def jobs_of(house_id: str) -> tuple[Job, ...]:
         return tuple(job for job in reversed(_jobs.values()) if job.house_id == house_id)
 
 
+def wait(job: Job, *, most_s: float) -> bool:
+    """Whether a job has ended, waiting a while for it."""
+    job.over.wait(most_s)
+    return job.ended
+
+
 def cancel(job: Job) -> None:
     """Ask a job to end: one that waits ends now, one that runs before its next step."""
     job.stop.set()
     with _lock:
         if job.state is State.WAITING:
             job.state = State.CANCELLED
+            job.over.set()
 
 
 def _run(job: Job, work: Callable[[Progress], Any], size_of: Callable[[Any], int]) -> None:
@@ -133,6 +145,7 @@ def _run(job: Job, work: Callable[[Progress], Any], size_of: Callable[[Any], int
             _make_room()
     finally:
         job.took_s = time.monotonic() - job.began
+        job.over.set()
 
 
 def _make_room() -> None:

@@ -230,9 +230,9 @@ SIDE_SHEETS = (
         "It stands beside what others wrote and takes the place only of what you have seen.",
     ),
     Sheet(
-        "job", "S9/06", "Work under way",
+        "job", "S9/06", "Printing",
         "Papers of a large house take a while and are made aside. "
-        "Go on with other sheets meanwhile, or stay and watch.",
+        "Go on with other sheets meanwhile, or stay and watch until they can be opened.",
     ),
 )  # fmt: skip
 

@@ -6,6 +6,7 @@ import time
 from django.contrib import messages
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect
+from django.template.loader import render_to_string
 from django.urls import reverse
 from django.utils.http import urlencode
 from django.views.decorators.http import require_http_methods
@@ -48,17 +49,28 @@ def as_built_sheet(request: HttpRequest, house_id: str) -> HttpResponse:
         "size": site.size,
         "fresh": len(_fresh(site)),
         "entries": len(record.built.folded.counted),
-        "rooms": gathering.by_room(record),
-        "remarks": gathering.remarks(record),
-        "aside": {"": aside} if (aside := gathering.set_aside(record)) else {},
+        "told": site.once("as-built told", lambda: _told(site)),
         "clashes": gathering.clashes(record),
-        "findings": gathering.other_findings(record),
-        "caution": said(CAUTION, nec=is_nec(record.house)),
         "shown": shown_at(),
         "faults": faults,
     }
     status = 422 if faults else 200
     return show(request, "as-built", "journal/as_built.html", context, house_id=house_id, status=status)
+
+
+def _told(site: OnSite) -> str:
+    """What the journal says, by place, put together once for every entry."""
+    record = site.record
+    aside = gathering.set_aside(record)
+    context = {
+        "about": site.about,
+        "rooms": gathering.by_room(record),
+        "remarks": gathering.remarks(record),
+        "aside": {"": aside} if aside else {},
+        "findings": gathering.other_findings(record),
+        "caution": said(CAUTION, nec=is_nec(record.house)),
+    }
+    return render_to_string("journal/as_built_told.html", context)
 
 
 def _fresh(site: OnSite) -> list[str]:
@@ -118,7 +130,7 @@ def _adopt(
 def function_test_sheet(request: HttpRequest, house_id: str) -> HttpResponse:
     """What each gang and scene should work and did; what was pressed now, written down."""
     site = on_site(house_id)
-    rooms = gathering.rooms_to_test(site.record)
+    rooms = _rooms(site)
     asked_for = request.POST.get("room") or request.GET.get("room", "")
     unfinished = (name for name, (tested, all_) in rooms.items() if tested < all_)
     room = asked_for if asked_for in rooms else next(unfinished, next(iter(rooms), ""))
@@ -139,11 +151,11 @@ def function_test_sheet(request: HttpRequest, house_id: str) -> HttpResponse:
     context = {
         "about": site.about,
         "room": room,
-        "rooms": gathering.rooms_to_test(record),
+        "rooms": _rooms(site),
         "rows": gathering.press_rows(record, room) if room else [],
-        "scenes": gathering.scene_rows(record),
+        "scenes": site.once("scene rows", lambda: gathering.scene_rows(record)),
         "findings": gathering.test_findings(record),
-        "tested": sum(tested for tested, _ in gathering.rooms_to_test(record).values()),
+        "tested": sum(tested for tested, _ in _rooms(site).values()),
         "all": len(record.test.presses),
         "caution": said(CAUTION, nec=is_nec(record.house)),
         "shown": shown_at(),
@@ -153,6 +165,10 @@ def function_test_sheet(request: HttpRequest, house_id: str) -> HttpResponse:
     return show(
         request, "function-test", "journal/function_test.html", context, house_id=house_id, status=status
     )
+
+
+def _rooms(site: OnSite) -> dict[str, tuple[int, int]]:
+    return site.once("rooms to test", lambda: gathering.rooms_to_test(site.record))
 
 
 def _pressed(request: HttpRequest, site: OnSite) -> list[tuple[str, str, Plain]]:

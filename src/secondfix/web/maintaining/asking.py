@@ -9,6 +9,7 @@ from secondfix.actions.swap import Swapped, controller, suspects, swap
 from secondfix.catalogue import Model
 from secondfix.house import Fault
 from secondfix.maintenance import Kept, Rebuilt, Suspects, Unit
+from secondfix.web.frame import jobs
 from secondfix.web.frame.site import OnSite
 
 MOST_UNITS = 4
@@ -50,14 +51,27 @@ def question_of(asked: QueryDict) -> SwapQuestion:
     return SwapQuestion(asked.get("failed", "").strip()[:40], units, reason, "gang_by_gang" not in asked)
 
 
-def answer_of(site: OnSite, question: SwapQuestion) -> Swapped | list[Fault] | None:
-    """The plan, every fault of the question, or None while something is still to be chosen."""
-    if not question.failed:
+SOON_S = 1.5
+"""How long a sheet waits for an answer before it says that it is being worked out."""
+
+
+def answer_of(site: OnSite, question: SwapQuestion, *, by: str) -> Swapped | list[Fault] | jobs.Job | None:
+    """The plan, every fault of the question, None while something is still to be chosen.
+
+    In a large house the nearest models take a while to try: it is worked out aside, and the job is the
+    answer until it is done.
+    """
+    if not question.failed or not question.units:
         return None
-    if not question.units:
-        return None
-    key = f"swap {question.failed} {question.units} {question.whole}"
-    return site.once(key, lambda: _answer(site, question))
+    key = f"{question.failed} {question.units} {question.whole}"
+    try:
+        job = site.aside(key, f"Swap of {question.failed}", by=by, work=lambda: _answer(site, question))
+    except jobs.TooManyError:
+        said = f"{jobs.MOST_WAITING} questions of yours are being worked out"
+        return [Fault("swap", "", said, "one of them answered first")]
+    jobs.wait(job, most_s=SOON_S)
+    made: Swapped | list[Fault] | None = job.result
+    return job if made is None else made
 
 
 def _answer(site: OnSite, question: SwapQuestion) -> Swapped | list[Fault]:

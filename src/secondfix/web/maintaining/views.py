@@ -16,6 +16,7 @@ from secondfix.maintenance import OUTCOME_WORDS, Outcome, SwapPlan
 from secondfix.papers import Setting, TitleBlock, counted, swap_pdf, thing_words
 from secondfix.store import door
 from secondfix.web.access import person
+from secondfix.web.frame import jobs
 from secondfix.web.frame.showing import show
 from secondfix.web.frame.site import OnSite, on_site, shown_at
 from secondfix.web.journal.writing import Plain, expected_lines, write
@@ -34,7 +35,9 @@ from secondfix.web.maintaining.asking import (
 def swap(request: HttpRequest, house_id: str) -> HttpResponse:
     """What a swap comes to, before anything is taken out; its losses accepted; its entries written."""
     site, question = on_site(house_id), question_of(request.GET)
-    answer = answer_of(site, question)
+    answer = answer_of(site, question, by=person(request).username)
+    if getattr(request, "htmx", False):
+        return _whether_done(request, answer)
     faults = tuple(answer) if isinstance(answer, list) else ()
     if request.method == "POST" and isinstance(answer, Swapped):
         faults = _written(request, house_id, question, answer.plan)
@@ -56,12 +59,21 @@ def swap(request: HttpRequest, house_id: str) -> HttpResponse:
         "kept": KEPT_WORDS.items(),
         "rebuilt": None if isinstance(rebuilt, list) else rebuilt,
         "plan": plan,
+        "waits": isinstance(answer, jobs.Job),
         **(_plan_context(site, plan) if plan else {}),
         "shown": shown_at(),
         "faults": (*faults, *(rebuilt if isinstance(rebuilt, list) else ())),
     }
     status = 422 if context["faults"] else 200
     return show(request, "swap", "maintaining/swap.html", context, house_id=house_id, status=status)
+
+
+def _whether_done(request: HttpRequest, answer: object) -> HttpResponse:
+    """Nothing while the answer is being worked out, so that the sheet asks again; then the way to it."""
+    told = HttpResponse(status=204)
+    if not isinstance(answer, jobs.Job):
+        told["HX-Redirect"] = request.get_full_path()
+    return told
 
 
 def _plan_context(site: OnSite, plan: SwapPlan) -> dict[str, object]:
@@ -125,7 +137,7 @@ def _written(
 def swap_out(request: HttpRequest, house_id: str, form: str) -> HttpResponse:
     """The worksheet of a swap as a PDF, or its entries to expect as lines to complete on site."""
     site, question = on_site(house_id), question_of(request.GET)
-    answer = answer_of(site, question)
+    answer = answer_of(site, question, by=person(request).username)
     if not isinstance(answer, Swapped) or form not in {"pdf", "jsonl"}:
         here = reverse("swap", args=[house_id])
         return redirect(f"{here}?{request.GET.urlencode()}" if request.GET else here)

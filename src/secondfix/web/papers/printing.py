@@ -88,6 +88,17 @@ def names_of(about: Asked, what: str) -> tuple[str, ...]:
     return (papers[what],) if what in papers else (*papers.values(), *drawings(about.rows))
 
 
+def titles(about: Asked) -> dict[str, str]:
+    """Each drawing by its name, with what it shows."""
+    house, found = about.house, {}
+    for file in drawings(about.rows):
+        name = file.removesuffix(".svg")
+        kind, _, thing = name.partition("-")
+        whole = house.storeys.get(thing) if kind == "plan" else house.rooms.get(thing)
+        found[name] = f"{kind.capitalize()}, {whole.name if whole else thing}"
+    return found
+
+
 def begin(request: HttpRequest, site: OnSite, order: Order) -> jobs.Job:
     """Print aside. Everything is read before it begins. Raises jobs.TooManyError."""
     about, journal = site.about, site.journal

@@ -15,7 +15,16 @@ from secondfix.web.frame import jobs
 from secondfix.web.frame.asked import asked
 from secondfix.web.frame.showing import show
 from secondfix.web.frame.site import on_site
-from secondfix.web.papers.printing import KINDS, Printed, begin, order_of, today, usual_issue, zipped
+from secondfix.web.papers.printing import (
+    KINDS,
+    Printed,
+    begin,
+    order_of,
+    titles,
+    today,
+    usual_issue,
+    zipped,
+)
 
 _ALL = "all.zip"
 _TYPES = {"pdf": "application/pdf", "svg": "image/svg+xml", "zip": "application/zip"}
@@ -47,8 +56,8 @@ def papers(request: HttpRequest, house_id: str) -> HttpResponse:
         "sizes": [(s.value, s.value.replace("us-letter", "Letter").replace("a4", "A4")) for s in SheetSize],
         "size": given.get("size", ""),
         "entries": site.size,
-        "jobs": jobs.jobs_of(house_id),
-        "drawings": [name.removesuffix(".svg") for name in drawings(site.about.rows)],
+        "jobs": [j for j in jobs.jobs_of(house_id) if j.kind == "paper"],
+        "drawings": titles(site.about),
         "faults": faults,
     }
     status = 422 if faults else 200
@@ -92,7 +101,7 @@ def job_file(request: HttpRequest, house_id: str, job_id: str, name: str) -> Htt
 
 def _found(house_id: str, job_id: str) -> jobs.Job:
     found = jobs.find(job_id, house_id=house_id)
-    if found is None:
+    if found is None or found.kind != "paper":
         raise door.UnknownError(
             "no such work of this house; the desk began anew, or later work took its place"
         )
