@@ -1,6 +1,7 @@
 """The calls: the same answers as the command line, saving with a base, the journal, faults in one form."""
 
 import json
+import re
 from pathlib import Path
 from typing import Any
 
@@ -338,4 +339,7 @@ def test_nothing_of_the_description_loads_from_elsewhere(writer: Client, house_i
 def test_the_sheet_lists_every_call_for_this_house(reader: Client, house_id: str) -> None:
     page = reader.get(f"/house/{house_id}/calls").content.decode()
     for one in calls(house_id):
-        assert one.url.replace("/edits/1", "/edits/{number}").replace("/issues/A", "/issues/{letter}") in page
+        path = one.url.replace("/edits/1", "/edits/{number}").replace("/issues/A", "/issues/{letter}")
+        assert path.replace(f"/api/houses/{house_id}", "…") in page
+    for way in re.findall(r'<a href="(/api/[^"]+)"', page):
+        assert (reader.get(way).status_code, way) == (200, way)

@@ -8,12 +8,19 @@ from typing import Any
 
 from ninja import NinjaAPI
 
+HERE, _HOUSE = "…", "/api/houses/{house_id}"
+
 
 @dataclass(frozen=True, slots=True)
 class Call:
-    """One call; ``takes`` are the parameters of its address, ``does`` its first sentence."""
+    """One call; ``takes`` are the parameters of its address, ``does`` its first sentence.
+
+    ``shown`` is its address with ``HERE`` for that of the house; ``address`` the whole of it where a look
+    at it in a browser answers, else nothing.
+    """
 
     method: str
+    shown: str
     address: str
     takes: tuple[str, ...]
     does: str
@@ -36,9 +43,16 @@ def _paths(api: NinjaAPI) -> dict[str, Any]:
 
 
 def _call(path: str, method: str, described: dict[str, Any], house_id: str) -> Call:
+    whole = path.replace("{house_id}", house_id)
+    needs = (
+        path == _HOUSE
+        or "{" in whole
+        or any(p["in"] == "query" and p.get("required") for p in described["parameters"])
+    )
     return Call(
         method.upper(),
-        path.replace("{house_id}", house_id),
+        path.replace(_HOUSE, HERE),
+        whole if method == "get" and not needs else "",
         tuple(_takes(described)),
         described["description"].split("\n\n")[0].replace("``", ""),
     )

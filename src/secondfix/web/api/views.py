@@ -5,7 +5,7 @@ from django.shortcuts import redirect
 from django.views.decorators.http import require_GET
 
 from secondfix.web.api.calls import api
-from secondfix.web.api.listing import listed
+from secondfix.web.api.listing import HERE, listed
 from secondfix.web.frame.showing import show
 
 
@@ -18,5 +18,5 @@ def root(request: HttpRequest) -> HttpResponse:
 @require_GET
 def calls(request: HttpRequest, house_id: str) -> HttpResponse:
     """Every call with method, address and what it answers, for this house."""
-    context = {"groups": listed(api, house_id)}
+    context = {"groups": listed(api, house_id), "here": HERE}
     return show(request, "calls", "api/calls.html", context, house_id=house_id)
