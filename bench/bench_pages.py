@@ -93,6 +93,7 @@ def desk() -> Iterator[Callable[[], Person]]:
         account = door.create_account(
             username="Ilka", password="three grey herons", right=door.Right.WRITER, by=None
         )
+        assert isinstance(account, door.Account)
         house = terrace(json.loads(DEMO.read_text(encoding="utf-8")), boxes=BOXES)
         door.begin_house(json.dumps(house).encode(), by=account)
         client = Client()
