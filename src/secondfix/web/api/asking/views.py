@@ -21,7 +21,7 @@ from secondfix.actions.walk import Walked, walk, walked_as_json
 from secondfix.findings import Finding
 from secondfix.house import Fault
 from secondfix.joining import CODE_KINDS
-from secondfix.scenes import coming, coming_as_json
+from secondfix.scenes import FIRST_DAY, LAST_DAY, coming, coming_as_json
 from secondfix.terms import Protocol
 from secondfix.web.api.reading import HouseId
 from secondfix.web.api.refusing import ASKED_WRONG, as_json, encoded, sent, told
@@ -36,7 +36,10 @@ Place = Annotated[str, Query(description="A wall box or another place.", min_len
 OnlyProtocol = Annotated[Protocol | None, Query(description="Only models of this protocol.")]
 OnlyScene = Annotated[str | None, Query(description="Only the scene with this id.", max_length=16)]
 OnlyDevice = Annotated[str | None, Query(description="Only the device with this id.", max_length=16)]
-From = Annotated[date | None, Query(description="When each start by time or sun comes next, from this day.")]
+From = Annotated[
+    date | None,
+    Query(description="When each start by time or sun comes next, from this day.", ge=FIRST_DAY, le=LAST_DAY),
+]
 Numbers = Annotated[bool, Query(description="Chances, losses and margins too.")]
 
 
