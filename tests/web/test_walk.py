@@ -106,6 +106,13 @@ def test_one_worksheet_is_printed_after_its_cautions(writer: Client, house_id: s
     assert any("draft, edit 1" in page for page in pages)
 
 
+def test_all_together_are_printed_among_the_papers(writer: Client, house_id: str) -> None:
+    assert writer.get(f"/house/{house_id}/worksheets.pdf")["Location"] == f"/house/{house_id}/papers"
+    assert f'href="/house/{house_id}/papers">All worksheets on paper' in page_of(
+        writer, house_id, "worksheets"
+    )
+
+
 @pytest.mark.parametrize("rest", ["worksheets/D99", "worksheets.pdf?device=D99", "worksheets.pdf?stage=40"])
 def test_a_worksheet_that_is_not_there_is_not_found(writer: Client, house_id: str, rest: str) -> None:
     assert writer.get(f"/house/{house_id}/{rest}").status_code == 404

@@ -81,8 +81,8 @@ def _lights_at(about: Asked, device_id: str) -> tuple[str, ...]:
     return tuple(light.words for light in all_of_them if box in light.boxes)
 
 
-def printed_of(about: Asked, setting: Setting, only: Collection[str] | None) -> bytes | list[TextFault]:
-    """The worksheets as a PDF, of all devices or of some."""
+def printed_of(about: Asked, setting: Setting, only: Collection[str]) -> bytes | list[TextFault]:
+    """The worksheets of some devices as a PDF."""
     walked = walked_of(about)
     findings = about.checked.findings
     return worksheets_pdf(walked.schedule, walked.walk, findings, about.settled, setting=setting, only=only)

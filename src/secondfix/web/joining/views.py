@@ -16,7 +16,6 @@ from secondfix.store import door
 from secondfix.terms import said, walked_way
 from secondfix.web.access import person
 from secondfix.web.frame.asked import Asked, asked
-from secondfix.web.frame.sheets import SHEETS
 from secondfix.web.frame.showing import show
 from secondfix.web.joining.asking import laid, printed_of, sheets_of, stages_of, walked_of
 
@@ -56,7 +55,7 @@ def worksheets(request: HttpRequest, house_id: str) -> HttpResponse:
     """Every worksheet in the order of joining, on the screen or on paper."""
     about = asked(house_id)
     table = about.once("worksheet table", _sheets)
-    context = {**_cautions(about), "table": table, "papers": "papers" in SHEETS}
+    context = {**_cautions(about), "table": table}
     return show(request, "worksheets", "joining/worksheets.html", context, house_id=house_id)
 
 
@@ -73,21 +72,23 @@ def worksheet(request: HttpRequest, house_id: str, device_id: str) -> HttpRespon
 
 @require_GET
 def printed(request: HttpRequest, house_id: str) -> HttpResponse:
-    """The worksheets as a PDF: all, those of one stage, or of one device."""
-    about = asked(house_id)
+    """The worksheets of one stage or one device as a PDF; all together are printed among the papers."""
     device, stage = request.GET.get("device", ""), request.GET.get("stage", "")
+    if not device and not stage:
+        return redirect("papers", house_id)
+    about = asked(house_id)
     sheets = [w.device for w in walked_of(about).worksheets if stage in {"", str(w.stage)}]
     only = [d for d in sheets if device in {"", d}]
     if not only:
         raise door.UnknownError("no such worksheet in this house")
     block = TitleBlock(_issue(house_id), datetime.now(UTC).date(), person(request).get_username())
-    made = printed_of(about, Setting(block), only if device or stage else None)
+    made = printed_of(about, Setting(block), only)
     if isinstance(made, list):
         for fault in made:
             messages.error(request, str(fault))
         return redirect(reverse("worksheets", args=[house_id]))
     answer = HttpResponse(made, content_type="application/pdf")
-    named = device or (f"stage-{stage}" if stage else "all")
+    named = device or f"stage-{stage}"
     answer["Content-Disposition"] = f'inline; filename="worksheets-{named}.pdf"'
     return answer
 
