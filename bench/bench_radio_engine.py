@@ -6,6 +6,7 @@ figure's name; what they do answer is compared with the engine's answer first.
 
 from __future__ import annotations
 
+import json
 import time
 from collections.abc import Callable
 from functools import cache
@@ -17,7 +18,11 @@ import shapely  # type: ignore[import-untyped]  # it ships no types
 from scipy.sparse import coo_array  # type: ignore[import-untyped]  # it ships no types
 from scipy.sparse.csgraph import dijkstra  # type: ignore[import-untyped]  # as above
 
+from bench.block import block
 from bench.figures import Pair, figure, seconds_side_by_side
+from secondfix.assumptions import default_assumptions
+from secondfix.files import shipped_models
+from secondfix.house import House, read_house, schedule
 from secondfix.radio import (
     Decks,
     Ends,
@@ -25,8 +30,10 @@ from secondfix.radio import (
     Spots,
     Steps,
     count_crossings,
+    device_chances,
     draw_links,
     how_often,
+    reach,
     reached,
     steps_of,
     without_each,
@@ -272,3 +279,21 @@ def shared_shadowing() -> Pair:
         lambda: reached(m.steps, m.drawn(shared=0.0), most_links=MOST_LINKS),
         rounds=3,
     )
+
+
+@figure(
+    "chances of 60 devices with what the model leaves open and each repeater gone, against `reach`", unit="s"
+)
+def sixty_devices() -> Pair:
+    house = read_house(json.dumps(block(devices=60)).encode(), where="block", models=shipped_models())
+    if not isinstance(house, House):
+        raise RuntimeError(f"the block is unusable: {house[0]}")
+    rows, defaults = schedule(house, house.models), default_assumptions()
+    answer = reach(rows, defaults)
+
+    def drawn() -> object:
+        return device_chances(
+            answer.networks["N1"], answer.scale, most_links=15, shared=0.5, draws=DRAWS, seed=1
+        )
+
+    return seconds_side_by_side(drawn, lambda: reach(rows, defaults), rounds=5)

@@ -19,8 +19,10 @@ from secondfix.radio.engine.gone import without_each
 from secondfix.radio.engine.panels import count_crossings
 from secondfix.radio.engine.searching import reached, steps_of
 from secondfix.radio.links import Links
+from secondfix.radio.question import reach
 from secondfix.radio.stations import Stated, Station
 from tests.radio.engine.meshes import mesh, storey
+from tests.radio.houses import row_of_rooms, rows_of
 
 SCALE = scale_of(default_assumptions())
 
@@ -127,3 +129,19 @@ def test_wilsons_interval_holds_the_true_chance_nineteen_times_in_twenty(chance:
     hits = np.random.default_rng(6).binomial(400, chance, 4000)
     inside = [w.low <= chance <= w.high for w in (wilson(hits=int(h), draws=400) for h in hits)]
     assert np.mean(inside) == pytest.approx(0.95, abs=0.02)
+
+
+def test_one_device_alone_has_in_draws_the_chance_that_reach_computes() -> None:
+    answer = reach(rows_of(row_of_rooms(1, room_mm=16_000)), default_assumptions())
+    (device,) = answer.devices
+    assert device.chances is not None
+    (drawn,) = device_chances(
+        answer.networks["N1"], answer.scale, most_links=1, shared=0.5, draws=40_000, seed=11
+    )
+    assert drawn.id == device.id
+    for found, computed in (
+        (drawn.reached.share, device.chances.assumed),
+        (drawn.model_low, device.chances.low),
+        (drawn.model_high, device.chances.high),
+    ):
+        assert found == pytest.approx(computed, abs=0.01)
