@@ -35,10 +35,15 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
             item.add_marker(pytest.mark.xdist_group("browser"))
 
 
+def chromium() -> str | None:
+    """Where Debian's Chromium is."""
+    return shutil.which("chromium") or shutil.which("chromium-browser")
+
+
 @pytest.fixture(scope="session")
 def browser() -> Iterator[Browser]:
     """Chromium without a window."""
-    found = shutil.which("chromium") or shutil.which("chromium-browser")
+    found = chromium()
     if found is None:
         pytest.fail("Chromium is not installed: sh requirements/chromium.sh", pytrace=False)
     # Playwright keeps a loop in this thread while it lives; Django would refuse its store beside one.

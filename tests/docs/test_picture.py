@@ -1,4 +1,4 @@
-"""The picture in README is what `pack` and `demo` draw for the parlour of the demo house."""
+"""The picture in the tutorial is what `pack` and `demo` draw for the parlour of the demo house."""
 
 from pathlib import Path
 
