@@ -16,7 +16,7 @@ from waitress.server import create_server
 from tests.desk import PASSWORD, laid_file, sqlite_desk
 from tests.browser.looking import DESK_SIZE, Watched, begin_house, enter
 from secondfix.store import door
-from secondfix.web.frame.asked import forget
+from secondfix.web.frame.asked import asked, forget
 
 # ruff: noqa: I001 - the desk begins Django before the door is imported
 __all__ = ["laid_file"]
@@ -74,8 +74,10 @@ def office(empty: str) -> door.Account:
 
 @pytest.fixture(scope="module")
 def house_id(office: door.Account, tree: Path) -> str:
-    """The demo house, in the register, with an entry in its journal and an issue."""
-    return begin_house(tree, office)
+    """The demo house, in the register, issued as A."""
+    began = begin_house(tree, office)
+    door.issue(began, number=1, assumptions=asked(began).settled, by=office, words="for the customer")
+    return began
 
 
 @pytest.fixture

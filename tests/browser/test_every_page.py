@@ -13,8 +13,9 @@ from secondfix.store import door
 from secondfix.web.access import RULES, Who
 from secondfix.web.frame.sheets import SHEETS
 
-# Sheets that answer only where more has happened: a desk without people, edits that met, an issue.
-WANT_MORE = {"first", "settle", "issue"}
+# Sheets that answer only where more has happened: nobody has come yet, edits met, papers were made.
+# The journeys come to them and ask the same of them.
+WANT_MORE = {"first", "job", "settle"}
 
 # ruff: noqa: I001 - the desk begins Django before the door is imported
 

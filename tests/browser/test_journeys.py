@@ -221,6 +221,7 @@ def print_the_pack(person: Person) -> None:
     person.press("Print")
     paper = person.page.get_by_role("link", name="handover-pack.pdf")
     paper.wait_for(timeout=60_000)
+    assert serious(person.page) + framed(person.page) == []
     address = paper.get_attribute("href")
     assert address is not None
     answer = person.page.request.get(person.watched.base + address)
