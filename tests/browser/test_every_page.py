@@ -15,7 +15,7 @@ from secondfix.web.frame.sheets import SHEETS
 
 # Sheets that answer only where more has happened: nobody has come yet, edits met, papers were made.
 # The journeys come to them and ask the same of them.
-WANT_MORE = {"first", "job", "settle"}
+WANT_MORE = {"first", "job", "page", "settle"}
 
 # ruff: noqa: I001 - the desk begins Django before the door is imported
 

@@ -10,6 +10,7 @@ from time import monotonic, sleep
 import pytest
 from django.test import Client
 
+from secondfix.papers import page_count
 from secondfix.store import door
 from secondfix.web.frame import jobs
 from secondfix.web.frame.jobs import Job, Progress, State
@@ -63,6 +64,20 @@ def test_a_paper_is_made_aside_and_opens_in_the_browser(reader: Client, office: 
     assert paper.content[:5] == b"%PDF-"
     assert paper["Content-Disposition"] == 'inline; filename="findings.pdf"'
     assert "Findings" in reader.get(f"/house/{house_id}/papers").content.decode()
+
+
+def test_the_pages_of_a_paper_are_looked_at_one_by_one(reader: Client, office: door.Account) -> None:
+    house_id = bare(office)
+    job = printed(reader, house_id, what="findings", issue="C", drawn_by="Osk", on="2031-05-06")
+    there = f"/house/{house_id}/papers/{job.id}/findings.pdf"
+    page = reader.get(f"{there}/1").content.decode()
+    pages = page_count(reader.get(there).content)
+    assert f"page 1 of {pages}" in page
+    picture = reader.get(f"{there}/1.png")
+    assert picture["Content-Type"] == "image/png"
+    assert picture.content[:8] == b"\x89PNG\r\n\x1a\n"
+    for beyond in (f"{there}/0", f"{there}/{pages + 1}", f"{there}/{pages + 1}.png", f"{there[:-4]}.zip/1"):
+        assert reader.get(beyond).status_code == 404
 
 
 def test_all_of_them_come_in_one_file_too(reader: Client, office: door.Account) -> None:

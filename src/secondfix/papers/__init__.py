@@ -15,6 +15,7 @@ from secondfix.papers.drawing import (
 )
 from secondfix.papers.findings_paper import findings_pdf
 from secondfix.papers.pack import Hanging, Key, key_ring_pdf, pack_file, pack_pdf
+from secondfix.papers.pages import page_count, page_picture
 from secondfix.papers.palette import DAY, NIGHT, Palette
 from secondfix.papers.places import about_words, room_name, thing_words
 from secondfix.papers.record import EntryLine, Record, entry_line, entry_lines, revision_words
@@ -48,6 +49,8 @@ __all__ = [
     "key_ring_pdf",
     "pack_file",
     "pack_pdf",
+    "page_count",
+    "page_picture",
     "plan_on_screen",
     "plan_svg",
     "removal_parts",

@@ -103,6 +103,8 @@ RULES: dict[str, Rule] = {
     "drawing": ASKED,
     "job": ASKED,
     "job-file": ASKED,
+    "page": ASKED,
+    "page-png": ASKED,
     "swap": SHEET,
     "swap-out": ASKED,
     "reconcile": ASKED,

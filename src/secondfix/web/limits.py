@@ -23,8 +23,6 @@ MOST_BYTES: dict[str, int] = {
     "journal": JOURNAL_BYTES,
     "reconcile": LIST_BYTES,
     "new-list": LIST_BYTES,
-    "reconcile": LIST_BYTES,
-    "new-list": LIST_BYTES,
     # calls
     "api:houses": DOCUMENT_BYTES,
     "api:document": DOCUMENT_BYTES,

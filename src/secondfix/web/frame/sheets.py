@@ -230,6 +230,11 @@ SIDE_SHEETS = (
         "It stands beside what others wrote and takes the place only of what you have seen.",
     ),
     Sheet(
+        "page", "S9/07", "A printed page",
+        "One page of a paper as it will come out of the printer. "
+        "The PDF holds its words, to read aloud or to search.",
+    ),
+    Sheet(
         "job", "S9/06", "Printing",
         "Papers of a large house take a while and are made aside. "
         "Go on with other sheets meanwhile, or stay and watch until they can be opened.",

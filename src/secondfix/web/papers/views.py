@@ -8,7 +8,7 @@ from django.views.decorators.http import require_GET, require_http_methods
 
 from secondfix.actions.pack import drawings
 from secondfix.house import Fault
-from secondfix.papers import SheetSize
+from secondfix.papers import SheetSize, page_count, page_picture
 from secondfix.store import door
 from secondfix.web.access import person
 from secondfix.web.frame import jobs
@@ -27,6 +27,7 @@ from secondfix.web.papers.printing import (
 )
 
 _ALL = "all.zip"
+_PAGE_PX = 1600
 _TYPES = {"pdf": "application/pdf", "svg": "image/svg+xml", "zip": "application/zip"}
 
 
@@ -97,6 +98,33 @@ def job_file(request: HttpRequest, house_id: str, job_id: str, name: str) -> Htt
     if not isinstance(printed, Printed) or (name != _ALL and name not in printed.files):
         raise door.UnknownError(f"no file {name[:40]} of this work")
     return _file(name, zipped(printed.files, datetime.now(UTC)) if name == _ALL else printed.files[name])
+
+
+@require_GET
+def page(request: HttpRequest, house_id: str, job_id: str, name: str, number: int) -> HttpResponse:
+    """One page of a paper on the screen, with the way to the next."""
+    pages = page_count(_pdf(house_id, job_id, name))
+    if not 1 <= number <= pages:
+        raise door.UnknownError(f"no page {number} of {name[:40]}")
+    context = {"job_id": job_id, "name": name, "number": number, "pages": pages}
+    return show(request, "page", "papers/page.html", context, house_id=house_id)
+
+
+@require_GET
+def page_png(request: HttpRequest, house_id: str, job_id: str, name: str, number: int) -> HttpResponse:
+    """The picture of that page."""
+    try:
+        made = page_picture(_pdf(house_id, job_id, name), page=number, width_px=_PAGE_PX)
+    except IndexError as error:
+        raise door.UnknownError(str(error)) from error
+    return HttpResponse(made, content_type="image/png")
+
+
+def _pdf(house_id: str, job_id: str, name: str) -> bytes:
+    printed = _found(house_id, job_id).result
+    if not isinstance(printed, Printed) or name not in printed.files or not name.endswith(".pdf"):
+        raise door.UnknownError(f"no paper {name[:40]} of this work")
+    return printed.files[name]
 
 
 def _found(house_id: str, job_id: str) -> jobs.Job:
