@@ -28,6 +28,7 @@ FLAGS = [
 ]  # fmt: skip
 
 
+@pytest.hookimpl(tryfirst=True)  # before xdist reads the groups
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """One of the two processes drives the browser: two would only wait for each other."""
     for item in items:

@@ -219,7 +219,7 @@ def print_the_pack(person: Person) -> None:
     person.to_sheet("Papers")
     person.hand.tick(person.page.get_by_role("radio", name="Handover pack"))
     person.press("Print")
-    paper = person.page.get_by_role("link", name="handover-pack.pdf")
+    paper = person.page.get_by_role("link", name="handover-pack.pdf", exact=True)
     paper.wait_for(timeout=60_000)
     assert serious(person.page) + framed(person.page) == []
     address = paper.get_attribute("href")
@@ -227,6 +227,9 @@ def print_the_pack(person: Person) -> None:
     answer = person.page.request.get(person.watched.base + address)
     assert answer.headers["content-type"] == "application/pdf"
     assert answer.body().startswith(b"%PDF-")
+    person.press("look at its pages")
+    person.page.wait_for_url("**/handover-pack.pdf/1")
+    assert serious(person.page) + framed(person.page) == []
 
 
 @pytest.mark.parametrize("person", ["mouse", "thumb"], indirect=True)
