@@ -54,4 +54,4 @@ contracts:
 chromium:
 	@sh requirements/chromium.sh
 suite:
-	$(BIN)/pytest -q -n 2 --dist loadgroup --cov --cov-report=term:skip-covered --durations=20
+	$(BIN)/pytest -q -n 2 --cov --cov-report=term:skip-covered --durations=20

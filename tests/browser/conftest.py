@@ -1,4 +1,4 @@
-"""Debian's Chromium before a desk that is served: one browser for all, a fresh store for each module."""
+"""Debian's Chromium before a desk that is served: a browser a process, a fresh store for each module."""
 
 import os
 import shutil
@@ -26,14 +26,6 @@ FLAGS = [
     "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
     "--disable-component-update", "--disable-sync",
 ]  # fmt: skip
-
-
-@pytest.hookimpl(tryfirst=True)  # before xdist reads the groups
-def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """One of the two processes drives the browser: two would only wait for each other."""
-    for item in items:
-        if "browser" in item.path.parts:
-            item.add_marker(pytest.mark.xdist_group("browser"))
 
 
 def chromium() -> str | None:
