@@ -103,3 +103,9 @@ def test_a_session_that_calls_needs_the_token_of_a_form(office: door.Account, ho
     sent = {"text": "34970112332"}
     answer = client.post("/api/code", sent, content_type="application/json", headers={"X-CSRFToken": token})
     assert answer.status_code == 200
+
+
+def test_a_reader_is_led_to_no_sheet_that_is_closed_to_readers(reader: Client, house_id: str) -> None:
+    page = reader.get(f"/house/{house_id}/").content.decode()
+    assert 'href="/people"' not in page
+    assert 'href="/status"' in page
