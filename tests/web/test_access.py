@@ -109,3 +109,17 @@ def test_a_reader_is_led_to_no_sheet_that_is_closed_to_readers(reader: Client, h
     page = reader.get(f"/house/{house_id}/").content.decode()
     assert 'href="/people"' not in page
     assert 'href="/status"' in page
+
+
+def test_what_is_not_there_and_what_is_not_allowed_are_told_on_a_sheet_with_a_way_on(
+    reader: Client, house_id: str
+) -> None:
+    for answer, words in (
+        (reader.get("/house/nowhere/"), "No such sheet"),
+        (reader.get("/nowhere"), "No such sheet"),
+        (reader.get("/people"), "Not for this account"),
+    ):
+        page = answer.content.decode()
+        assert words in page
+        assert "Nothing was changed" in page
+        assert 'href="/"' in page
