@@ -160,10 +160,10 @@ def test_whole_links_going_straight_on(mhz: float) -> None:
 
 @pytest.mark.parametrize("mhz", BANDS_MHZ)
 def test_what_we_plan_with_is_near_it_on_a_storey_and_heavier_through_a_floor(mhz: float) -> None:
-    # `path_losses_db` averages the fringes and takes TE at every surface. On one storey the walls lie on either
-    # side of their fringes' mean: within 3 dB, 0.6 dB on average. A floor is met by an upright antenna as TM,
-    # which loses less: 4 to 5 dB too heavy on average, never lighter. Which of the two is right for a switch,
-    # whose antenna is seldom upright, no source says; docs/decisions/loss-model.md.
+    # `path_losses_db` averages the fringes and takes TE at every surface. On one storey walls lie on either
+    # side of their fringes' mean: within 3 dB, 0.6 dB on average. An upright antenna meets a floor as TM,
+    # which loses less: 4 to 5 dB too heavy on average, never lighter. Which is right for a switch, whose
+    # antenna is seldom upright, no source says; see docs/decisions/loss-model.md.
     planned = path_losses_db(scene()[1], [mhz])[1]
     over: dict[bool, list[float]] = {True: [], False: []}
     for pair, a, b, expected in compared(mhz):
