@@ -1,12 +1,16 @@
 """What `reach` answers: a word for each device, its route, its links."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
+
+import numpy as np
 
 from secondfix.assumptions import Assumptions
 from secondfix.findings import Finding, Look
+from secondfix.radio.crossing import Floats
 from secondfix.radio.links import Links
+from secondfix.radio.multiwall import multi_wall_losses_db
 from secondfix.radio.paths import Paths
 from secondfix.radio.shadowing import chance, shadowing_margin_db
 
@@ -100,7 +104,8 @@ class Link:
     """One link between two devices, or a device and its controller (whose id is the network's).
 
     Loss and margins (from ``a`` to ``b`` and back) in dB, at the assumed reading; ``through`` tells the
-    surfaces between in words.
+    surfaces between in words. ``cost231_loss_db`` is the loss by the other model, boxes included, None where
+    walls between are not drawn.
     """
 
     network: str
@@ -112,13 +117,15 @@ class Link:
     margin_ba_db: float
     chances: Chances
     through: tuple[str, ...]
+    cost231_loss_db: float | None = None
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Reach:
     """The answer for a house: devices in the document's order, findings, and the links by network.
 
-    ``notes`` say in a sentence each what the figures lean on beyond their stated range.
+    ``notes`` say in a sentence each what the figures lean on beyond their stated range. ``mhz`` gives the
+    frequency of each network at the assumed reading.
     """
 
     devices: tuple[DeviceReach, ...]
@@ -127,6 +134,7 @@ class Reach:
     scale: Scale
     paths: Paths
     networks: Mapping[str, Links]
+    mhz: Mapping[str, float] = field(default_factory=dict)
 
     @property
     def spread_db(self) -> float:
@@ -136,6 +144,7 @@ class Reach:
     def links(self) -> Iterator[Link]:
         """Every link that is not unlikely, made when asked for: a large house has many."""
         for network, links in self.networks.items():
+            other = self._by_cost231(network, links)
             for n in range(len(links.a)):
                 best, assumed, worst = (float(m) for m in links.margin_db[:, n])
                 chances = self.scale.chances(best, assumed, worst)
@@ -151,4 +160,14 @@ class Reach:
                         float(links.margin_ba_db[n]),
                         chances,
                         tuple(surface.words for surface in self.paths.through(int(links.pair[n]))),
+                        None if np.isnan(other[n]) else float(other[n]),
                     )
+
+    def _by_cost231(self, network: str, links: Links) -> Floats:
+        """The loss of each link by the multi-wall model with what surrounds both ends."""
+        if network not in self.mhz:
+            return np.full(len(links.a), np.nan)
+        around = np.array([s.loss_db[1] for s in links.stations], np.float64)
+        between = multi_wall_losses_db(self.paths, frequency_mhz=self.mhz[network])[links.pair]
+        out: Floats = between + around[links.a] + around[links.b]
+        return out

@@ -38,6 +38,7 @@ def _link(link: Link, numbers: bool) -> dict[str, object]:
         "b": link.b,
         "word": link.word.value,
         "loss_db": round(link.loss_db, 1) if numbers else None,
+        "cost231_loss_db": round(link.cost231_loss_db, 1) if numbers and link.cost231_loss_db else None,
         "margin_ab_db": round(link.margin_ab_db, 1) if numbers else None,
         "margin_ba_db": round(link.margin_ba_db, 1) if numbers else None,
         "chance": _chances(link.chances) if numbers else None,

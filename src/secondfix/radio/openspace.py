@@ -38,6 +38,5 @@ def multi_wall_loss_db(
     if min(light_walls, heavy_walls, floors) < 0:
         raise ValueError("walls and floors are counted from 0")
     open_db = free_space_loss_db(distance_m=distance_m, frequency_mhz=frequency_mhz)
-    power = (floors + 2) / (floors + 1) - FLOOR_CURVE
-    floors_db = FLOOR_DB * floors**power if floors else 0.0
+    floors_db = FLOOR_DB * math.pow(floors, (floors + 2) / (floors + 1) - FLOOR_CURVE)
     return open_db + LIGHT_WALL_DB * light_walls + HEAVY_WALL_DB * heavy_walls + floors_db

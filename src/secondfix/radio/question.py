@@ -49,7 +49,9 @@ def reach(rows: Schedule, assumptions: Assumptions, *, paths: Paths | None = Non
     for network_id, mesh in meshes.items():
         findings += [*_one_repeater(rows, mesh), *_thread_routers(rows, network_id, mesh.links)]
     links = {key: mesh.links for key, mesh in meshes.items()}
-    return Reach(devices, tuple(findings), tuple(_notes(rows, paths, assumptions)), air.scale, paths, links)
+    mhz = {key: max(band_mhz(n.protocol, house.radio_region)) for key, n in house.networks.items()}
+    notes = tuple(_notes(rows, paths, assumptions))
+    return Reach(devices, tuple(findings), notes, air.scale, paths, links, mhz)
 
 
 def _members(house: House) -> dict[str, list[str]]:

@@ -40,7 +40,7 @@ class Surface:
     """One surface: its lightest, assumed and heaviest reading, and the look that would settle it.
 
     ``look`` is None where the survey says what it is made of; else the assumed reading is the heaviest.
-    ``assumptions`` are those that its readings lean on.
+    ``assumptions`` are those that its readings lean on; ``level`` tells a floor from what stands upright.
     """
 
     id: str
@@ -48,6 +48,7 @@ class Surface:
     readings: tuple[Reading, Reading, Reading]
     look: Look | None = None
     assumptions: tuple[str, ...] = ()
+    level: bool = False
 
 
 def layers_in_words(layers: tuple[Layer, ...]) -> str:
@@ -108,12 +109,13 @@ def floor_surface(storeys: Mapping[str, Storey], assumptions: Assumptions) -> Su
     first = next(iter(storeys))
     if all(known) and len(set(known)) == 1:
         words = f"floor of {first}: {layers_in_words(known[0])}"
-        return Surface(first, words, _alike(known[0], most), assumptions=(_WALL_MOST,))
+        return Surface(first, words, _alike(known[0], most), assumptions=(_WALL_MOST,), level=True)
     thick = assumptions.span(_FLOOR_THICK)[2]
     readings = _between(JOISTED_FLOOR, (Layer(LayerMaterial.CONCRETE, float(thick)),), most)
     blank = next((s for s, layers in zip(storeys, known, strict=True) if not layers), first)
     look = Look(blank, "floor", f"what the floor of storey {blank} is made of, and how thick")
-    return Surface(blank, f"floor of {blank}: layers not known", readings, look, (_WALL_MOST, _FLOOR_THICK))
+    words = f"floor of {blank}: layers not known"
+    return Surface(blank, words, readings, look, (_WALL_MOST, _FLOOR_THICK), level=True)
 
 
 def missing_walls(storey_id: str) -> Surface:
