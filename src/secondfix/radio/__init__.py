@@ -14,7 +14,11 @@ from secondfix.radio.engine.panels import (
     spots_on_grid,
     walls_on_grid,
 )
+from secondfix.radio.engine.sampled import Sampled
 from secondfix.radio.engine.searching import Steps, how_often, reached, steps_of
+from secondfix.radio.learning.learned import Learned, Parameter, Predicted
+from secondfix.radio.learning.measured import LEAST_FOR_NUMBERS, Measured
+from secondfix.radio.learning.next_links import NextLink
 from secondfix.radio.margins import margins_after_spread
 from secondfix.radio.network import MOST_HOPS
 from secondfix.radio.paths import Paths, find_paths
@@ -24,6 +28,7 @@ from secondfix.radio.sending import sending
 from secondfix.radio.stations import link_look
 
 __all__ = [
+    "LEAST_FOR_NUMBERS",
     "MOST_HOPS",
     "RULES",
     "Chances",
@@ -33,10 +38,16 @@ __all__ = [
     "Drawn",
     "Ends",
     "Gone",
+    "Learned",
     "Link",
+    "Measured",
+    "NextLink",
     "Panels",
+    "Parameter",
     "Paths",
+    "Predicted",
     "Reach",
+    "Sampled",
     "Spots",
     "Steps",
     "Word",
