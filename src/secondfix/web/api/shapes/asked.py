@@ -38,6 +38,7 @@ class RadioLink(Shape):
     b: str
     word: str
     loss_db: float | None
+    cost231_loss_db: float | None
     margin_ab_db: float | None
     margin_ba_db: float | None
     chance: Chance | None
