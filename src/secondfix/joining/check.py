@@ -17,7 +17,8 @@ from secondfix.house import (
 from secondfix.joining.circuits import feed_of, is_wired, natural
 from secondfix.joining.fronts import joined_on_bench
 from secondfix.joining.links import Links
-from secondfix.joining.parents import Mesh, Standing, bits, mesh
+from secondfix.joining.parents import Mesh, Standing, mesh
+from secondfix.joining.readings import bits
 from secondfix.joining.sheets import CODE_WORDS
 from secondfix.radio import MOST_HOPS, link_look
 from secondfix.terms import Protocol

@@ -1,6 +1,6 @@
 """Who can be whose parent: good links, repeaters, depth; and what is joined when."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -11,7 +11,9 @@ from secondfix.assumptions import Assumptions
 from secondfix.catalogue import Stated
 from secondfix.house import Schedule, settled
 from secondfix.joining.circuits import on_mains
+from secondfix.joining.growing import Growing
 from secondfix.joining.links import CONTROLLER, Links
+from secondfix.joining.readings import Reach, bits
 from secondfix.radio import MOST_HOPS
 
 
@@ -35,64 +37,6 @@ def repeats(schedule: Schedule, device_id: str) -> Stated:
     if told is None or mains is None:
         return Stated.NO if told is False else Stated.NOT_STATED
     return Stated.YES if told else Stated.NO
-
-
-@dataclass(frozen=True, slots=True)
-class Reach:
-    """One reading of the links as bit sets over device numbers.
-
-    ``roots`` hear their controller well; ``near[i]`` are those that hear device ``i`` well;
-    ``carriers`` repeat; ``within[k]`` may stand ``k`` links deep or deeper.
-    """
-
-    roots: int
-    near: tuple[int, ...]
-    carriers: int
-    within: tuple[int, ...]
-
-    def deep(self, links: int) -> int:
-        """Those that may stand ``links`` from the controller."""
-        return self.within[min(links, len(self.within) - 1)]
-
-    def admits(self, number: int, links: int) -> bool:
-        """Whether this device may stand ``links`` from the controller."""
-        return bool(self.deep(links) >> number & 1)
-
-    def levels(self, allowed: int) -> Iterator[int]:
-        """Devices of ``allowed`` by number of links to the controller: 1, 2, … . All within the depth."""
-        seen, level, depth = 0, self.roots & allowed, 1
-        while level:
-            yield level
-            seen |= level
-            around = 0
-            for number in bits(level & self.carriers):
-                around |= self.near[number]
-            depth += 1
-            level = around & allowed & ~seen & self.deep(depth)
-
-    def closure(self, allowed: int) -> int:
-        """All of ``allowed`` that can be joined through one another, one after the other."""
-        joined = 0
-        for level in self.levels(allowed):
-            joined |= level
-        return joined
-
-    def ready(self, joined: int) -> int:
-        """Devices, joined or not, that have a parent in ``joined`` and are not too deep behind it."""
-        found, depth = self.roots, 1
-        for level in self.levels(joined):
-            depth += 1
-            for number in bits(level & self.carriers):
-                found |= self.near[number] & self.deep(depth)
-        return found
-
-
-def bits(mask: int) -> Iterator[int]:
-    """Numbers of the bits that are set, lowest first."""
-    while mask:
-        low = mask & -mask
-        yield low.bit_length() - 1
-        mask ^= low
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,6 +73,12 @@ class Mesh:
         by_good = self.good.ready(joined & self.sure) & self.sure
         return by_good | (self.hoped.ready(joined & ~self.lone) & ~self.sure) | self.lone
 
+    def growing(self, joined: int) -> "MeshGrowing":
+        """The answer of `ready`, kept up while more join."""
+        return MeshGrowing(
+            self, Growing(self.good, joined & self.sure), Growing(self.hoped, joined & ~self.lone)
+        )
+
     def keeps(self, path: Sequence[int], joined: int) -> bool:
         """Whether each of ``path`` finds a parent when its turn comes.
 
@@ -145,6 +95,31 @@ class Mesh:
             elif not self.lone >> number & 1 and not rest.join(number):
                 return False
         return True
+
+
+@dataclass(frozen=True, slots=True)
+class MeshGrowing:
+    """What may be joined next, while one device after the other is joined."""
+
+    mesh: Mesh
+    sure: Growing
+    rest: Growing
+
+    def ready(self) -> int:
+        """As `Mesh.ready` of all that is joined by now."""
+        by_good = self.sure.found & self.mesh.sure
+        return by_good | (self.rest.found & ~self.mesh.sure) | self.mesh.lone
+
+    def again(self) -> "MeshGrowing":
+        """The same once more, to be grown apart."""
+        return MeshGrowing(self.mesh, self.sure.again(), self.rest.again())
+
+    def join(self, number: int) -> None:
+        """Join one more; it need not be ready."""
+        if self.mesh.sure >> number & 1:
+            self.sure.join(number)
+        if not self.mesh.lone >> number & 1:
+            self.rest.join(number)
 
 
 class _Depths:

@@ -9,7 +9,8 @@ fitted and joined. Exact while no layer is thinned out and every tour is small.
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from secondfix.joining.parents import Mesh, bits
+from secondfix.joining.parents import Mesh, MeshGrowing
+from secondfix.joining.readings import bits
 from secondfix.joining.tour import EXACT_STOPS, Distance, Ends, ways
 
 EXACT_DEVICES = 10
@@ -108,27 +109,37 @@ def _group(mark: int) -> int:
     return -2 - mark
 
 
+class _Standing:
+    """The mesh as `ways` asks it, where many ways begin with the same devices joined."""
+
+    def __init__(self, mesh: Mesh) -> None:
+        self.ready, self.keeps = mesh.ready, mesh.keeps
+        self._mesh = mesh
+        self._begun: tuple[int, MeshGrowing] | None = None
+
+    def growing(self, joined: int) -> MeshGrowing:
+        """As `Mesh.growing`, worked out once for ways that begin alike."""
+        if self._begun is None or self._begun[0] != joined:
+            self._begun = joined, self._mesh.growing(joined)
+        return self._begun[1].again()
+
+
 def _following(site: Site, layer: _Layer, *, rough: bool) -> _Layer:
     found: _Layer = {}
+    order = _Standing(site.mesh)
     for (fitted, joined), ends in layer.items():
         for group in _branches(site, fitted, joined, ends, rough=rough):
             now = fitted | 1 << group
             after = site.joinable(joined, now)
             marked = {end: (length, (*path, _mark(group))) for end, (length, path) in ends.items()}
             join = tuple(bits(after & ~joined))
-            arrived = _stage(site, marked, site.stops[group], join, joined, rough=rough)
+            fitting = ways(site.stops[group], marked, site.distance, None, rough=rough)
+            arrived = ways(join, fitting, site.distance, order, done=joined, rough=rough)
             best = found.setdefault((now, after), {})
             for end, way in arrived.items():
                 if end not in best or way < best[end]:
                     best[end] = way
     return found
-
-
-def _stage(
-    site: Site, starts: Ends, fit: Sequence[int], join: Sequence[int], joined: int, *, rough: bool
-) -> Ends:
-    fitted = ways(fit, starts, site.distance, None, rough=rough)
-    return ways(join, fitted, site.distance, site.mesh, done=joined, rough=rough)
 
 
 def _branches(site: Site, fitted: int, joined: int, ends: Ends, *, rough: bool) -> list[int]:
@@ -155,7 +166,8 @@ def _walked(site: Site, chosen: Sequence[int]) -> tuple[tuple[Round, ...], int]:
     for group in chosen:
         fitted |= 1 << group
         after = site.joinable(joined, fitted)
-        ends = _stage(site, ends, site.stops[group], tuple(bits(after & ~joined)), joined, rough=False)
+        ends = ways(site.stops[group], ends, site.distance, None)
+        ends = ways(tuple(bits(after & ~joined)), ends, site.distance, site.mesh, done=joined)
         plan.append((group, len(site.stops[group]), (after & ~joined).bit_count()))
         joined = after
     ends = ways(tuple(bits(site.asleep)), ends, site.distance, None)

@@ -6,7 +6,8 @@ from math import inf, isnan
 
 from secondfix.joining.circuits import natural
 from secondfix.joining.links import CONTROLLER
-from secondfix.joining.parents import Mesh, Standing, bits
+from secondfix.joining.parents import Mesh, Standing
+from secondfix.joining.readings import bits
 
 
 @dataclass(frozen=True, slots=True)

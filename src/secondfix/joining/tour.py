@@ -9,9 +9,21 @@ of the way as long as that shortens it.
 from collections.abc import Callable, Mapping, Sequence
 from typing import Protocol
 
-from secondfix.joining.parents import bits
+from secondfix.joining.readings import bits
 
 Distance = Callable[[int, int], int]
+
+
+class Growing(Protocol):
+    """What may come next, kept up while one stop after the other is done."""
+
+    def ready(self) -> int:
+        """As `Precedence.ready` of all that is done by now."""
+        ...
+
+    def join(self, number: int) -> None:
+        """One more stop is done."""
+        ...
 
 
 class Precedence(Protocol):
@@ -19,6 +31,10 @@ class Precedence(Protocol):
 
     def ready(self, joined: int) -> int:
         """Stops that may come next once ``joined`` are done."""
+        ...
+
+    def growing(self, joined: int) -> Growing:
+        """The same, for a way that is made stop by stop."""
         ...
 
     def keeps(self, path: Sequence[int], joined: int) -> bool:
@@ -101,14 +117,16 @@ def _nearest(
     left = set(stops)
     path: list[int] = []
     here = start
+    growing = order.growing(done) if order else None
     while left:
-        may = order.ready(done) if order else -1
+        may = growing.ready() if growing else -1
         nearest = min(
             (s for s in left if may >> s & 1), key=lambda s: (distance(here, s) if here >= 0 else 0, s)
         )
         path.append(nearest)
         left.discard(nearest)
-        done |= 1 << nearest
+        if growing:
+            growing.join(nearest)
         here = nearest
     return path
 
