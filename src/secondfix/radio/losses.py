@@ -22,7 +22,7 @@ def band_mhz(protocol: Protocol, region: RadioRegion | None) -> tuple[float, ...
     """Frequencies that a network may use, in MHz; all that some region uses where the region is unknown.
 
     Source: the band of IEEE 802.15.4 (secondary), the plans of `g9959.PLANS`. Leaves out: the channel
-    within the band, and the slower Z-Wave rates, which lie within 2.5 MHz of the fast one.
+    within the band, and the slower Z-Wave rates, which lie within 8 MHz (0.1 dB) of the fast one.
     """
     if protocol is not Protocol.ZWAVE:
         return (BAND_2400_MHZ,)
