@@ -38,6 +38,18 @@ def path_losses_db(paths: Paths, frequencies_mhz: Sequence[float]) -> Floats:
     ITU-R P.525 (from memory) and P.2040-4 (secondary). Leaves out: studs, pipes, reinforcement and
     furniture, so it errs towards too little loss; the spread must cover that.
     """
+    through = crossing_losses_db(paths, frequencies_mhz)
+    lost = np.empty((3, len(paths.first)))
+    for k, mhz in enumerate((min(frequencies_mhz), max(frequencies_mhz), max(frequencies_mhz))):
+        walls = np.bincount(paths.at_pair, weights=through[k], minlength=len(paths.first))
+        lost[k] = (
+            walls + free_space_loss_db(distance_m=1, frequency_mhz=mhz) + 20 * np.log10(paths.distance_m)
+        )
+    return lost
+
+
+def crossing_losses_db(paths: Paths, frequencies_mhz: Sequence[float]) -> Floats:
+    """Give what each crossing of ``paths`` loses in dB, three rows as `path_losses_db`, which sums them."""
     rows = [
         [
             _slant_losses(surface.readings[k], tuple(frequencies_mhz), heaviest=k > 0)
@@ -47,15 +59,8 @@ def path_losses_db(paths: Paths, frequencies_mhz: Sequence[float]) -> Floats:
     ]
     table = np.array(rows, np.float64).reshape(3, len(paths.surfaces), len(ANGLES_DEG))
     low, share = _between_angles(paths.cosine)
-    lost = np.empty((3, len(paths.first)))
-    for k, mhz in enumerate((min(frequencies_mhz), max(frequencies_mhz), max(frequencies_mhz))):
-        one = table[k]
-        through = one[paths.crossed, low] * (1 - share) + one[paths.crossed, low + 1] * share
-        walls = np.bincount(paths.at_pair, weights=through, minlength=len(paths.first))
-        lost[k] = (
-            walls + free_space_loss_db(distance_m=1, frequency_mhz=mhz) + 20 * np.log10(paths.distance_m)
-        )
-    return lost
+    out: Floats = table[:, paths.crossed, low] * (1 - share) + table[:, paths.crossed, low + 1] * share
+    return out
 
 
 def _between_angles(cosine: Floats) -> tuple["np.ndarray[tuple[int], np.dtype[np.intp]]", Floats]:
