@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from secondfix.assumptions import OF_LINKS, Override, default_assumptions
+from secondfix.assumptions import OF_LINKS, OF_MEASURED_LINKS, Override, default_assumptions
 from secondfix.findings import Finding, Outcome
 from secondfix.house import House, read_house, schedule
 from secondfix.radio import RULES, reach
@@ -34,7 +34,7 @@ BEFORE = answers(demo())
 
 def test_each_answer_names_some_and_what_it_names_is_declared() -> None:
     declared = {name for rule in RULES for name in rule.leans_on}
-    assert declared == set(OF_LINKS)
+    assert declared == {*OF_LINKS, *OF_MEASURED_LINKS}
     for found in BEFORE.values():
         assert ALWAYS <= set(found.assumptions) <= declared
 

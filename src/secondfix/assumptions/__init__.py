@@ -3,11 +3,13 @@
 from secondfix.assumptions.assumption import Assumption, Assumptions, Override, over_range
 from secondfix.assumptions.defaults import DEFAULTS, default_assumptions
 from secondfix.assumptions.electrical import POWER_FACTORS
+from secondfix.assumptions.measured_links import OF_MEASURED_LINKS
 from secondfix.assumptions.radio import OF_LINKS
 
 __all__ = [
     "DEFAULTS",
     "OF_LINKS",
+    "OF_MEASURED_LINKS",
     "POWER_FACTORS",
     "Assumption",
     "Assumptions",

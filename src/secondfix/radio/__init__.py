@@ -16,10 +16,12 @@ from secondfix.radio.engine.panels import (
 )
 from secondfix.radio.engine.sampled import Sampled
 from secondfix.radio.engine.searching import Steps, how_often, reached, steps_of
+from secondfix.radio.learning.fitting import learn
 from secondfix.radio.learning.learned import Learned, Parameter, Predicted
 from secondfix.radio.learning.measured import LEAST_FOR_NUMBERS, Measured
 from secondfix.radio.learning.next_links import NextLink
 from secondfix.radio.margins import margins_after_spread
+from secondfix.radio.measuring import reach_measured
 from secondfix.radio.network import MOST_HOPS
 from secondfix.radio.paths import Paths, find_paths
 from secondfix.radio.question import reach
@@ -56,11 +58,13 @@ __all__ = [
     "draw_links",
     "find_paths",
     "how_often",
+    "learn",
     "link_look",
     "losses_db",
     "margins_after_spread",
     "reach",
     "reach_as_json",
+    "reach_measured",
     "reached",
     "sending",
     "spots_on_grid",

@@ -125,7 +125,8 @@ class Reach:
     """The answer for a house: devices in the document's order, findings, and the links by network.
 
     ``notes`` say in a sentence each what the figures lean on beyond their stated range. ``mhz`` gives the
-    frequency of each network at the assumed reading.
+    frequency of each network at the assumed reading. ``measured`` is how many links were measured, and have
+    taken the place of what is assumed of all.
     """
 
     devices: tuple[DeviceReach, ...]
@@ -135,6 +136,7 @@ class Reach:
     paths: Paths
     networks: Mapping[str, Links]
     mhz: Mapping[str, float] = field(default_factory=dict)
+    measured: int = 0
 
     @property
     def spread_db(self) -> float:

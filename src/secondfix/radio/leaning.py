@@ -6,15 +6,16 @@ from operator import or_
 
 import numpy as np
 
-from secondfix.assumptions import OF_LINKS
+from secondfix.assumptions import OF_LINKS, OF_MEASURED_LINKS
 from secondfix.radio.answers import Word
 from secondfix.radio.links import Links
 from secondfix.radio.paths import Paths
 
-_BIT = {name: 1 << n for n, name in enumerate(OF_LINKS)}
+_BIT = {name: 1 << n for n, name in enumerate((*OF_LINKS, *OF_MEASURED_LINKS))}
 _ALWAYS = _BIT["radio_spread_db"] | _BIT["radio_fading_db"] | _BIT["radio_longest_link_m"]
 _LIKELY, _UNLIKELY = _BIT["radio_likely_pct"], _BIT["radio_unlikely_pct"]
-_OF_WORD = {Word.LIKELY: _ALWAYS | _LIKELY, Word.UNLIKELY: _ALWAYS | _UNLIKELY}
+_LEARNED = sum(_BIT[name] for name in OF_MEASURED_LINKS)
+_OF_WORD = {Word.LIKELY: _LIKELY, Word.UNLIKELY: _UNLIKELY}
 
 
 def passed_by(paths: Paths) -> int:
@@ -26,9 +27,13 @@ def passed_by(paths: Paths) -> int:
 
 
 class Leaning:
-    """The assumptions of one network's answers; sets of names are bits here, in the order of ``OF_LINKS``."""
+    """The assumptions of one network's answers; sets of names are bits here, in the order of ``OF_LINKS``.
 
-    def __init__(self, links: Links, paths: Paths, passed: int) -> None:
+    Where its links were ``learned`` from measured ones, every answer leans on what the learning began with.
+    """
+
+    def __init__(self, links: Links, paths: Paths, passed: int, *, learned: bool = False) -> None:
+        self._always = _ALWAYS | (_LEARNED if learned else 0)
         self._stations = [_bits(s.assumptions) for s in links.stations]
         self._pair: list[int] = links.pair.tolist()
         self._paths = paths
@@ -38,7 +43,7 @@ class Leaning:
 
     def of_routes(self, word: Word, routes: Iterable[tuple[Sequence[int], Iterable[int]]]) -> tuple[str, ...]:
         """For an answer that hangs on these routes, each the stations and the links between them."""
-        bits = _OF_WORD.get(word, _ALWAYS | _LIKELY | _UNLIKELY)
+        bits = self._always | _OF_WORD.get(word, _LIKELY | _UNLIKELY)
         for stations, links in routes:
             for station in stations:
                 bits |= self._stations[station]
@@ -54,7 +59,7 @@ class Leaning:
 
     def of_network(self, word: Word) -> tuple[str, ...]:
         """For an answer that hangs on there being no other route: all stations, all that any path passes."""
-        return self._named(self._whole | _OF_WORD.get(word, _ALWAYS | _LIKELY | _UNLIKELY))
+        return self._named(self._always | self._whole | _OF_WORD.get(word, _LIKELY | _UNLIKELY))
 
     def _named(self, bits: int) -> tuple[str, ...]:
         if bits not in self._names:

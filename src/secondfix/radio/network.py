@@ -13,6 +13,7 @@ from secondfix.radio.answers import DeviceReach, Scale, Word
 from secondfix.radio.crossing import Floats, Ints
 from secondfix.radio.g9959 import MOST_REPEATERS
 from secondfix.radio.leaning import Leaning
+from secondfix.radio.learning.learned import Learned
 from secondfix.radio.links import Links, links_of
 from secondfix.radio.losses import band_mhz, path_losses_db
 from secondfix.radio.mesh import ROOT, Hops, hanging, hops_of, route, widest
@@ -35,7 +36,8 @@ MOST_HOPS: dict[Protocol, int | None] = {
 class Mesh:
     """One network: its links and, for the three readings, its steps and best margins by hops.
 
-    ``missed`` gives, for each station on good links at the assumed reading, the repeaters it hangs on.
+    ``missed`` gives, for each station on good links at the assumed reading, the repeaters it hangs on;
+    ``heard`` the numbers of the links whose level was measured.
     """
 
     network_id: str
@@ -46,6 +48,7 @@ class Mesh:
     rounds: tuple[list[Floats], ...]
     missed: Mapping[int, frozenset[int]]
     leaning: Leaning
+    heard: frozenset[int] = frozenset()
 
     def way(self, reading: int, number: int) -> list[int]:
         """Stations of the route to show, from the device to the controller; empty if there is none."""
@@ -62,6 +65,15 @@ class Air:
     scale: Scale
     lost_db: dict[tuple[float, ...], Floats]
     passed: int
+    learned: Learned | None = None
+
+    def links(self, network_id: str, stations: Sequence[Station]) -> Links:
+        """The links of a network as measured links teach them, else as computed."""
+        if self.learned:
+            return self.learned.links(network_id)
+        fading = self.assumptions.span("radio_fading_db")
+        protocol = self.rows.house.networks[network_id].protocol
+        return links_of(stations, self.paths, self.losses(protocol), fading_db=fading)
 
     def losses(self, protocol: Protocol) -> Floats:
         """The losses of all paths at the frequencies of a protocol."""
@@ -77,8 +89,7 @@ def mesh_of(air: Air, network_id: str, members: Sequence[str]) -> Mesh:
     assert network.controller_place is not None  # the caller asks for it first
     stations = [controller(air.rows, network_id, network.controller_place, air.assumptions)]
     stations += [station(air.rows, device, air.assumptions) for device in members]
-    fading = air.assumptions.span("radio_fading_db")
-    links = links_of(stations, air.paths, air.losses(network.protocol), fading_db=fading)
+    links = air.links(network_id, stations)
     most = MOST_HOPS[network.protocol] or max(len(members), 1)
     hops = tuple(
         hops_of(links.a, links.b, links.margin_db[k], np.array([s.may_repeat(k) for s in stations], np.bool_))
@@ -86,9 +97,9 @@ def mesh_of(air: Air, network_id: str, members: Sequence[str]) -> Mesh:
     )
     rounds = tuple(widest(h, most_hops=most) for h in hops)
     missed = hanging(hops[1], enough_db=air.scale.good_db, most_hops=most)
-    return Mesh(
-        network_id, links, air.paths, air.scale, hops, rounds, missed, Leaning(links, air.paths, air.passed)
-    )
+    leaning = Leaning(links, air.paths, air.passed, learned=air.learned is not None)
+    heard = air.learned.heard(network_id) if air.learned else frozenset()
+    return Mesh(network_id, links, air.paths, air.scale, hops, rounds, missed, leaning, heard)
 
 
 def devices_of(rows: Schedule, mesh: Mesh) -> Iterator[DeviceReach]:
@@ -168,5 +179,7 @@ def _unknowns(hoped: list[int], mesh: Mesh, finder: _Finder) -> Iterator[Look]:
         repeating = 0 < at < len(hoped) - 1
         yield from (look for look in stations[number].looks if repeating or look.field != REPEATS)
         if at + 1 < len(hoped):
-            pair = int(mesh.links.pair[finder.link(number, hoped[at + 1])])
-            yield from (surface.look for surface in mesh.paths.through(pair) if surface.look)
+            link = finder.link(number, hoped[at + 1])
+            if link not in mesh.heard:  # what lies between a link that was heard is in its level
+                through = mesh.paths.through(int(mesh.links.pair[link]))
+                yield from (surface.look for surface in through if surface.look)

@@ -7,6 +7,7 @@ from secondfix.findings import Finding, Look, Severity, cannot_tell, fails, pass
 from secondfix.house import House, Schedule, is_nec, network_look
 from secondfix.radio.answers import DeviceReach, Reach, Word, scale_of
 from secondfix.radio.leaning import passed_by
+from secondfix.radio.learning.learned import Learned
 from secondfix.radio.links import Links
 from secondfix.radio.losses import band_mhz
 from secondfix.radio.material import Validity, validity
@@ -20,18 +21,27 @@ from secondfix.terms import LayerMaterial, Protocol, in_feet
 MOST_THREAD_ROUTERS = 32  # from memory
 
 
-def reach(rows: Schedule, assumptions: Assumptions, *, paths: Paths | None = None) -> Reach:
+def reach(
+    rows: Schedule,
+    assumptions: Assumptions,
+    *,
+    paths: Paths | None = None,
+    learned: Learned | None = None,
+) -> Reach:
     """Ask for every device that has a radio whether it is likely to carry it to its controller.
 
     Meaning: over every route within the protocol's limits, the chance of the weakest link on the best
     one, in words, with the spread; three answers. ``paths`` may be given from an earlier
-    `find_paths` of the same house and assumptions: changing a model costs no new crossings. Source: see
-    the rules and `path_losses_db`. Leaves out: traffic, interference, that
-    links of one device fail together, and measured links.
+    `find_paths` of the same house and assumptions: changing a model costs no new crossings. ``learned`` of
+    the same house (see `learn`, and `reach_measured` for both at once) takes the place of what is assumed of
+    its links, where at least one was measured. Source: see the rules and `path_losses_db`. Leaves out:
+    traffic, interference, and that links of one device fail together.
     """
     house = rows.house
     paths = paths or find_paths(house, assumptions)
-    air = Air(rows, assumptions, paths, scale_of(assumptions), {}, passed_by(paths))
+    learned = learned if learned and learned.count else None
+    scale = learned.scale if learned else scale_of(assumptions)
+    air = Air(rows, assumptions, paths, scale, {}, passed_by(paths), learned)
     answers: dict[str, DeviceReach] = {}
     meshes: dict[str, Mesh] = {}
     for network_id, members in _members(house).items():
@@ -50,8 +60,9 @@ def reach(rows: Schedule, assumptions: Assumptions, *, paths: Paths | None = Non
         findings += [*_one_repeater(rows, mesh), *_thread_routers(rows, network_id, mesh.links)]
     links = {key: mesh.links for key, mesh in meshes.items()}
     mhz = {key: max(band_mhz(n.protocol, house.radio_region)) for key, n in house.networks.items()}
-    notes = tuple(_notes(rows, paths, assumptions))
-    return Reach(devices, tuple(findings), notes, air.scale, paths, links, mhz)
+    notes = tuple(_notes(rows, paths, assumptions, learned))
+    measured = learned.count if learned else 0
+    return Reach(devices, tuple(findings), notes, air.scale, paths, links, mhz, measured)
 
 
 def _members(house: House) -> dict[str, list[str]]:
@@ -172,7 +183,7 @@ def _thread_routers(rows: Schedule, network_id: str, links: Links) -> Iterator[F
         )
 
 
-def _notes(rows: Schedule, paths: Paths, assumptions: Assumptions) -> Iterator[str]:
+def _notes(rows: Schedule, paths: Paths, assumptions: Assumptions, learned: Learned | None) -> Iterator[str]:
     """What the figures lean on beyond their stated range, a sentence each."""
     house = rows.house
     used = {s.material for surface in paths.surfaces for r in surface.readings for s in r.layers}
@@ -190,4 +201,7 @@ def _notes(rows: Schedule, paths: Paths, assumptions: Assumptions) -> Iterator[s
     limit = assumptions.value("radio_longest_link_m")
     feet = f" ({in_feet(limit, 'm')})" if is_nec(house) else ""
     yield f"Links longer than {limit} m{feet} are not planned on."
-    yield "Nothing is measured: studs, pipes, reinforcement and furniture are in the spread alone."
+    if learned:
+        yield from learned.notes
+    else:
+        yield "Nothing is measured: studs, pipes, reinforcement and furniture are in the spread alone."

@@ -3,18 +3,24 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+import numpy as np
+
 from secondfix.radio.answers import Scale
 from secondfix.radio.crossing import Bools, Floats
 from secondfix.radio.engine.sampled import Sampled
-from secondfix.radio.learning.next_links import NextLink, Worths, next_links
+from secondfix.radio.learning.next_links import Drawing, NextLink, next_links, worths_of
 from secondfix.radio.links import Links
 
 
 @dataclass(frozen=True, slots=True)
 class Parameter:
-    """One thing learned of the whole house: before and after, each as (5 %, middle, 95 %) in ``unit``."""
+    """One thing learned of the whole house: before and after, each as (5 %, middle, 95 %) in ``unit``.
+
+    ``networks`` are those that share it.
+    """
 
     name: str
+    networks: tuple[str, ...]
     words: str
     unit: str
     before: tuple[float, float, float]
@@ -42,9 +48,8 @@ class OfNetwork:
     """What was learned of one network: its links as `links_of` has them, and the ways it may be."""
 
     links: Links
-    ways: tuple[Sampled, ...]
     predicted: Predicted
-    worths: Worths
+    drawing: Drawing
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -63,7 +68,7 @@ class Learned:
 
     def ways(self, network: str) -> tuple[Sampled, ...]:
         """Equally likely ways that a network of this house may be (KeyError for one without links)."""
-        return self.networks[network].ways
+        return tuple(self.networks[network].drawing.ways)
 
     def links(self, network: str) -> Links:
         """The links of a network, margins in three readings as learned.
@@ -73,10 +78,14 @@ class Learned:
         """
         return self.networks[network].links
 
+    def heard(self, network: str) -> frozenset[int]:
+        """Numbers of the links of a network whose level was measured."""
+        return frozenset(np.flatnonzero(self.networks[network].predicted.measured).tolist())
+
     def predicted(self, network: str) -> Predicted:
         """What a reading of each link of a network would be."""
         return self.networks[network].predicted
 
     def next_links(self, most: int) -> tuple[NextLink, ...]:
         """At most ``most`` links to measure next, the one that would tell most of who is reached first."""
-        return next_links({key: n.worths for key, n in self.networks.items()}, most=most)
+        return next_links({key: worths_of(one.drawing) for key, one in self.networks.items()}, most=most)

@@ -1,13 +1,19 @@
 """Which link to measure next: the one whose level tells most of who is reached."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
-from secondfix.radio.crossing import Floats
+from secondfix.radio.crossing import Bools, Floats
+from secondfix.radio.engine.drawing import WORD, Ends, Words
+from secondfix.radio.engine.sampled import Sampled
+from secondfix.radio.engine.searching import reached, steps_of
+from secondfix.radio.links import Links
 
-LEAST_WORTH = 1e-6
+LEAST_WORTH = 1e-3
+DRAWS = 1024
+MOST_LINKS = 400  # those of which it is the least certain whether they work
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,3 +74,63 @@ def _of_network(key: str, worths: Worths, most: int) -> list[NextLink]:
         reached -= np.outer(along[:, best] / spread2[best], level[best])
         level -= np.outer(gain, level[best])
     return found
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Drawing:
+    """What draws of one network start from: its ways, and the loss of each link (row) in each way (column).
+
+    ``open`` tells which links may still be measured; ``most_links`` is the protocol's limit of a route.
+    """
+
+    links: Links
+    ways: Sequence[Sampled]
+    loss_db: Floats
+    open: Bools
+    reading_db: float
+    most_links: int
+    seed: int
+
+
+def worths_of(d: Drawing) -> Worths:
+    """Draw a network some 1024 times over the ways it may be: levels of links, and whom it reaches.
+
+    Of the links whose working is least certain 400 are asked.
+    """
+    each = max(DRAWS // max(len(d.ways), 1), 1)
+    works = np.concatenate([level > 0 for level, _ in _drawn(d, each)], axis=1)
+    share = works.mean(axis=1)
+    asked = np.flatnonzero(d.open & (share > 0) & (share < 1))
+    asked = np.sort(asked[np.argsort(np.abs(share[asked] - 0.5), kind="stable")[:MOST_LINKS]])
+    level = np.concatenate([level[asked] for _, level in _drawn(d, each)], axis=1)
+    there = _there(d, works)
+    a, b = d.links.a[asked].tolist(), d.links.b[asked].tolist()
+    return Worths(
+        tuple((d.links.stations[n].id, d.links.stations[m].id) for n, m in zip(a, b, strict=True)),
+        level - level.mean(axis=1, keepdims=True),
+        there - there.mean(axis=1, keepdims=True),
+        d.reading_db,
+    )
+
+
+def _drawn(d: Drawing, each: int) -> Iterator[tuple[Floats, Floats]]:
+    """For each way: margins and levels of all links in so many draws, the same whenever it is asked."""
+    draw = np.random.default_rng([d.seed, 4])
+    for k, way in enumerate(d.ways):
+        around = way.around_db[:, None] * draw.standard_normal((len(way.around_db), each))
+        more = way.own_db[:, None] * draw.standard_normal((len(way.own_db), each))
+        more += around[d.links.a] + around[d.links.b]
+        yield way.margin_db[:, None] + more, more - d.loss_db[:, k, None]
+
+
+def _there(d: Drawing, works: Bools) -> Floats:
+    """1 for each device (row) that is reached in a draw (column), else 0."""
+    draws = works.shape[1]
+    padded = np.zeros((len(works), -(-draws // WORD) * WORD), np.bool_)
+    padded[:, :draws] = works
+    bits: Words = np.packbits(padded, axis=1, bitorder="little").view(np.uint64)
+    forwards = np.array([s.may_repeat(1) for s in d.links.stations], np.bool_)
+    steps = steps_of(Ends(len(d.links.stations), d.links.a, d.links.b), forwards)
+    found = reached(steps, bits, most_links=d.most_links)
+    out: Floats = np.unpackbits(found.view(np.uint8), axis=1, bitorder="little").astype(np.float64)
+    return out[1:, :draws]
