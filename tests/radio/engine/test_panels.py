@@ -72,6 +72,31 @@ def test_compiled_and_plain_count_the_same_in_a_large_storey(*, level: bool) -> 
     assert np.array_equal(compiled, count_crossings(spots, panels, decks, kinds=3, plain=True))
 
 
+@given(seed=st.integers(0, 10**6), places=st.integers(33, 110), side=st.sampled_from([6, 40, 900, 46_000]))
+def test_panels_left_out_between_two_tiles_would_not_have_been_crossed(
+    seed: int, places: int, side: int
+) -> None:
+    # Several tiles of places; on the small plans nearly every sight line runs through some corner.
+    spots, panels, decks = storey(places=places, walls=60, seed=seed, side=side, level=seed % 2 == 0)
+    compiled = count_crossings(spots, panels, decks, kinds=3)
+    assert np.array_equal(compiled, count_crossings(spots, panels, decks, kinds=3, plain=True))
+
+
+def test_a_long_narrow_plan_is_counted_right() -> None:
+    # The widest plan in one direction: what lies across is worked out in 64 bits.
+    rng = np.random.default_rng(3)
+    spots = Spots(2 * rng.integers(0, 2**28, 80) + 1, np.ones(80, np.int64), np.full(80, 9))
+    x = 2 * rng.integers(0, 2**28, 50)
+    panels = Panels(x, np.zeros(50, np.int64), x, np.full(50, 2), *(np.full(50, v) for v in (0, 540, 0)))
+    expected = [
+        np.count_nonzero((x > min(a, b)) & (x < max(a, b)))
+        for i, a in enumerate(spots.x.tolist())
+        for b in spots.x.tolist()[i + 1 :]
+    ]
+    for plain in (False, True):
+        assert count_crossings(spots, panels, NONE, kinds=1, plain=plain)[:, 0].tolist() == expected
+
+
 @pytest.mark.parametrize("seed", range(4))
 def test_counts_equal_those_of_a_geometry_library_away_from_degenerate_cases(seed: int) -> None:
     spots, panels, _ = storey(places=40, walls=60, seed=seed, side=30_000, level=True)

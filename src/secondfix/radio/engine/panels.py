@@ -80,17 +80,21 @@ def count_crossings(spots: Spots, panels: Panels, decks: Decks, *, kinds: int, p
     order = np.lexsort((spots.y, spots.x))
     group = np.lexsort((panels.head, panels.foot, panels.kind))
     x, y = (spots.x[order] - x_low).astype(np.int32), (spots.y[order] - y_low).astype(np.int32)
-    x1, x2 = ((a[group] - x_low).astype(np.int32) for a in (panels.x1, panels.x2))
-    y1, y2 = ((a[group] - y_low).astype(np.int32) for a in (panels.y1, panels.y2))
-    # −(a×end) at both ends, and −(twice the area with the place): below 0 where the place lies left.
-    at1, at2 = _across(x, y, x1, y1), _across(x, y, x2, y2)
-    side: Small = at1 - at2 - (x1 * y2 - y1 * x2)
+    ends = tuple(
+        (a[group] - low).astype(np.int32)
+        for a, low in ((panels.x1, x_low), (panels.y1, y_low), (panels.x2, x_low), (panels.y2, y_low))
+    )
     bands = _bands(panels, group)
     n = len(spots)
     counted = np.zeros((n * (n - 1) // 2, kinds), np.int32)
     work = None if plain else kernels("panels_kernel")
-    (work.count if work else _count)(order, x, y, spots.z[order], at1, at2, side, bands, counted)
-    first, second = np.triu_indices(n, 1)
+    if work:
+        strewn = _strewn(x, y, np.searchsorted(np.sort(decks.z), spots.z[order], "right"), work.TILE)
+        work.count(order, strewn, x, y, spots.z[order], ends, bands, counted)
+    else:
+        _count(order, x, y, spots.z[order], ends, bands, counted)
+    if len(decks.z):
+        first, second = np.triu_indices(n, 1)
     for height, kind in zip(decks.z.tolist(), decks.kind.tolist(), strict=True):
         counted[:, kind] += (spots.z[first] < height) != (spots.z[second] < height)
     return counted
@@ -114,6 +118,14 @@ def _bands(panels: Panels, group: Ints) -> Ints:
     return np.ascontiguousarray(np.column_stack([begin, end, keys[begin]]).astype(np.int64))
 
 
+def _strewn(x: Small, y: Small, level: Ints, tile: int) -> Ints:
+    """An order whose runs of ``tile`` places lie close: level by level, in strips along x, by y in each."""
+    levels = max(int(level.max(initial=0) - level.min(initial=0)) + 1, 1)
+    strips = max(round((len(x) / levels / tile) ** 0.5), 1)
+    strip = np.arange(len(x)) * strips // max(len(x), 1)  # places come in the order of x
+    return np.lexsort((y, strip, level))
+
+
 def _across(x: Small, y: Small, end_x: Small, end_y: Small) -> Small:
     out: Small = y[:, None] * end_x - x[:, None] * end_y
     return out
@@ -127,10 +139,14 @@ def _extent(*coordinates: Ints) -> tuple[int, int]:
 
 
 def _count(
-    order: Ints, x: Small, y: Small, z: Ints, at1: Small, at2: Small, side: Small, bands: Ints, counted: Small
+    order: Ints, x: Small, y: Small, z: Ints, ends: tuple[Small, ...], bands: Ints, counted: Small
 ) -> None:
     """The same as the kernel, a row of places at a time."""
     n = len(x)
+    x1, y1, x2, y2 = ends
+    # −(a×end) at both ends, and −(twice the area with the place): below 0 where the place lies left.
+    at1, at2 = _across(x, y, x1, y1), _across(x, y, x2, y2)
+    side: Small = at1 - at2 - (x1 * y2 - y1 * x2)
     for i in range(n - 1):
         low, high = np.minimum(order[i], order[i + 1 :]), np.maximum(order[i], order[i + 1 :])
         row = low * (2 * n - low - 1) // 2 + high - low - 1
