@@ -25,7 +25,7 @@ def kept(client: Client, here: str, **also: str) -> int:
 
 def test_the_references_of_the_house_stand_there_without_a_code(writer: Client, here: str) -> None:
     page = writer.get(here).content.decode()
-    assert '<tr id="K01">' in page
+    assert '<tr role="row" id="K01">' in page
     assert "none kept" in page
 
 

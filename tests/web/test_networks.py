@@ -106,7 +106,7 @@ def test_a_new_device_takes_what_is_free_in_its_box(writer: Client, house_id: st
 def test_every_device_has_its_reach_in_the_words_of_the_question(writer: Client, house_id: str) -> None:
     page = writer.get(f"/house/{house_id}/networks").content.decode()
     for device in reach(house_now(house_id), assumptions=default_assumptions()).devices:
-        row = page.split(f'<tr id="{device.id}">', 1)[1].split("</tr>", 1)[0]
+        row = page.split(f'<tr role="row" id="{device.id}">', 1)[1].split("</tr>", 1)[0]
         assert device.word.value in row
         if device.route:
             assert f"by way of {', '.join(device.route)}" in row
@@ -117,7 +117,7 @@ def test_every_device_has_its_reach_in_the_words_of_the_question(writer: Client,
 def test_a_device_at_a_place_without_position_says_what_is_needed(writer: Client, house_id: str) -> None:
     change(writer, house_id, "P91", x="", y="", height="")
     page = html.unescape(writer.get(f"/house/{house_id}/networks").content.decode())
-    row = page.split('<tr id="D31">', 1)[1].split("</tr>", 1)[0]
+    row = page.split('<tr role="row" id="D31">', 1)[1].split("</tr>", 1)[0]
     assert "not known" in row
     assert "measure where P91 is on the plan" in row
 
@@ -168,7 +168,7 @@ def test_choosing_makes_the_edit(writer: Client, house_id: str) -> None:
     assert house.boxes["B07"].gangs["2"].duty == "scene_only"
     assert "plimmet-rush@1" in house.models
     page = writer.get(f"/house/{house_id}/networks").content.decode()
-    assert f'<tr id="{new}">' in page
+    assert f'<tr role="row" id="{new}">' in page
 
 
 def test_where_no_network_or_several_speak_it_that_is_said(writer: Client, house_id: str) -> None:
@@ -260,7 +260,7 @@ def test_an_extension_unit_has_no_radio_and_says_so(writer: Client, office: door
     assert silent
     page = writer.get(f"/house/{house.id}/networks").content.decode()
     for device_id in silent:
-        assert "has no radio" in page.split(f'<tr id="{device_id}">', 1)[1].split("</tr>", 1)[0]
+        assert "has no radio" in page.split(f'<tr role="row" id="{device_id}">', 1)[1].split("</tr>", 1)[0]
 
 
 def test_an_nec_house_is_spoken_to_in_its_own_words(writer: Client, office: door.Account, tree: Path) -> None:

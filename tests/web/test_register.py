@@ -119,11 +119,11 @@ def test_thousands_of_houses_come_in_pages(writer: Client, office: door.Account)
     assert "houses 1 to 50 of 130" in first
     last = writer.get("/?page=3").content.decode()
     assert "houses 101 to 130 of 130" in last
-    assert last.count('<th scope="row">') == 30
+    assert last.count('scope="row">') == 30
     assert "houses 101 to 130 of 130" in writer.get("/?page=99").content.decode()
     found = writer.get("/?find=row+7&by=edit").content.decode()
     assert "find=row+7&amp;by=edit&amp;page=" not in found  # one page of them
-    assert found.count('<th scope="row">') == 22  # 7, 17, … 127 and 70 to 79
+    assert found.count('scope="row">') == 22  # 7, 17, … 127 and 70 to 79
 
 
 def test_the_register_is_ordered_as_asked(writer: Client, office: door.Account) -> None:

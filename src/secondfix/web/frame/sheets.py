@@ -56,7 +56,7 @@ DESK_SHEETS = (
         "Give yourself another password. At least twelve characters, none of the well-known ones.",
     ),
     Sheet(
-        "new-list", "D0/09", "A house from a device list",
+        "new-list", "D0/10", "A house from a device list",
         "Rooms and devices as a controller lists them, so that a house that stands need not be typed in. "
         "Boxes and wires are then to be surveyed: no list knows them.",
     ),

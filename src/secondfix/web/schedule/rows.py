@@ -16,6 +16,8 @@ from secondfix.web.frame.softened import softened
 from secondfix.web.templatetags.words import mark
 
 _MOST_ANSWERS = 2
+ANSWERS_AFTER = "load"
+"""The column behind which the answers stand: what a gang is for is read first, on a phone too."""
 
 
 def heads(about: Asked) -> tuple[Column, ...]:
@@ -100,8 +102,10 @@ def _of_parts(row: Row, at: defaultdict[str, list[Finding]]) -> Iterator[Finding
 
 def _row(about: Asked, row: Row, first: bool, findings: list[Finding]) -> str:
     texts = shown_row(about.house, row)
+    told = f'<td role="gridcell" class="answers">{_answers(findings)}</td>'
     cells = "".join(
         f'<td role="gridcell" tabindex="-1" data-key="{key}">{softened(text)}</td>'
+        f"{told if key == ANSWERS_AFTER else ''}"
         for key, text in texts.items()
     )
     box = f' id="{row.box_id}"' if first else ""
@@ -114,8 +118,7 @@ def _row(about: Asked, row: Row, first: bool, findings: list[Finding]) -> str:
     return (
         f'<tr role="row" data-place="{row.id}"{box}{" class=box" if first else ""}>'
         f'<th role="rowheader" scope="row">{anchor}<a href="box/{row.box_id}">{row.id}</a></th>'
-        f'<td role="gridcell" class="answers">{_answers(findings)}</td>{cells}'
-        f'<td role="gridcell" class="soft">{device}</td></tr>'
+        f'{cells}<td role="gridcell" class="soft">{device}</td></tr>'
     )
 
 

@@ -18,7 +18,7 @@ from secondfix.web.changing import answered, take
 from secondfix.web.frame.asked import asked, asked_at
 from secondfix.web.frame.showing import show
 from secondfix.web.schedule import asking
-from secondfix.web.schedule.rows import changed_rows, heads, rows_of
+from secondfix.web.schedule.rows import ANSWERS_AFTER, changed_rows, heads, rows_of
 
 
 @require_GET
@@ -32,6 +32,7 @@ def _sheet(request: HttpRequest, house_id: str, faults: tuple[Fault, ...] = ()) 
     context = {
         "about": about,
         "heads": heads(about),
+        "answers_after": ANSWERS_AFTER,
         "rows": mark_safe("\n".join(rows_of(about).values())),  # noqa: S308 - every text of the house is escaped there
         "choices": choices_of(about.house),
         "knowns": KNOWN_LABELS.items(),

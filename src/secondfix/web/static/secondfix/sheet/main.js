@@ -9,8 +9,10 @@ const keys = [...table.tHead.rows[0].cells].map((th) => th.dataset.key).filter(B
 let choices = JSON.parse(document.getElementById("choices").textContent);
 let at = { row: 0, column: 0 }, from = { row: 0, column: 0 }, field = null;
 
-const BEFORE = 2; // gang and answers stand before the cells that are filled in
-const cell = (row, column) => body.rows[row]?.cells[column + BEFORE];
+// Gang, answers and device stand among the cells that are filled in.
+const places = [...table.tHead.rows[0].cells].flatMap((th, index) => (th.dataset.key ? [index] : []));
+const cell = (row, column) => body.rows[row]?.cells[places[column]];
+const columnOf = (td) => places.indexOf(td.cellIndex);
 const textAt = (row, column) => cell(row, column).textContent;
 const size = () => ({ rows: body.rows.length, columns: keys.length });
 const area = () => ({
@@ -88,7 +90,7 @@ function edit(first = null) {
   const td = cell(at.row, at.column), was = td.textContent;
   field = document.createElement("input");
   field.value = first ?? was;
-  field.setAttribute("aria-label", `${body.rows[at.row].dataset.place}, ${table.tHead.rows[0].cells[at.column + BEFORE].textContent}`);
+  field.setAttribute("aria-label", `${body.rows[at.row].dataset.place}, ${table.tHead.rows[0].cells[places[at.column]].textContent}`);
   field.maxLength = 500;
   const list = choices[keys[at.column]];
   if (list) {
@@ -135,13 +137,13 @@ body.addEventListener("keydown", (event) => {
 body.addEventListener("mousedown", (event) => {
   const td = event.target.closest("td[data-key]");
   if (!td || field) return;
-  go(td.parentElement.sectionRowIndex, td.cellIndex - BEFORE, event.shiftKey);
+  go(td.parentElement.sectionRowIndex, columnOf(td), event.shiftKey);
 });
 body.addEventListener("dblclick", (event) => { if (event.target.closest("td[data-key]") && !field) edit(); });
 body.addEventListener("focusin", (event) => {
   const td = event.target.closest("td[data-key]");
   if (!td || field || td.classList.contains("chosen")) return;
-  at = from = { row: td.parentElement.sectionRowIndex, column: td.cellIndex - BEFORE };
+  at = from = { row: td.parentElement.sectionRowIndex, column: columnOf(td) };
   show(false);
 });
 
