@@ -5,8 +5,7 @@ Answers are kept in memory for the houses last looked at: a page after the first
 
 from collections import OrderedDict
 from collections.abc import Callable
-from dataclasses import dataclass
-from functools import cached_property
+from dataclasses import dataclass, field
 from threading import Lock, RLock
 from typing import Any, TypeVar
 
@@ -15,6 +14,7 @@ from secondfix.actions.settle import settled_assumptions
 from secondfix.assumptions import Assumptions
 from secondfix.files import Firm
 from secondfix.house import House, Schedule, Written, read_house, schedule
+from secondfix.radio import Reach
 from secondfix.store import door
 from secondfix.web.frame.firm import firm
 
@@ -33,46 +33,65 @@ class Asked:
     counted: bool = True
     """Whether the register keeps the counts of its check: not of an issue, asked as it once was."""
 
-    @cached_property
-    def working(self) -> RLock:
-        """Held by whoever works an answer out, so that two who ask at once do not work it out twice."""
-        return RLock()
-
-    @cached_property
-    def _made(self) -> dict[str, Any]:
-        return {}
+    _made: dict[str, Any] = field(default_factory=dict, init=False, repr=False, compare=False)
+    _making: dict[str, RLock] = field(default_factory=dict, init=False, repr=False, compare=False)
 
     def once(self, name: str, make: Callable[["Asked"], T]) -> T:
-        """What ``make`` makes of this house, made once and kept under ``name``."""
-        with self.working:
-            if name not in self._made:
-                self._made[name] = make(self)
-            made: T = self._made[name]
-            return made
+        """What ``make`` makes of this house, made once and kept under ``name``.
 
-    @cached_property
+        Two who ask for one answer at once do not work it out twice; who asks for another does not wait.
+        """
+        if name not in self._made:
+            with self._making.setdefault(name, RLock()):
+                if name not in self._made:
+                    self._made[name] = make(self)
+        made: T = self._made[name]
+        return made
+
+    def made(self, name: str) -> Any | None:
+        """What stands under ``name``, None where nobody asked for it yet."""
+        return self._made.get(name)
+
+    @property
     def settled(self) -> Assumptions:
         """Defaults, the firm's and the house's own values."""
-        return settled_assumptions(self.house, self.firm.assumptions)
+        return self.once("settled", lambda a: settled_assumptions(a.house, a.firm.assumptions))
 
-    @cached_property
+    @property
     def rows(self) -> Schedule:
         """The switch schedule."""
-        return schedule(self.house, self.house.models)
+        return self.once("rows", lambda a: schedule(a.house, a.house.models))
 
     @property
     def checked(self) -> Checked:
         """Every finding."""
-        with self.working:
-            return self._checked
+        return self.once(_CHECKED, _checked)
 
-    @cached_property
-    def _checked(self) -> Checked:
-        made = check(self.house, assumptions=self.firm.assumptions)
-        if self.counted:
-            counts = {k: made.counts[k] for k in ("danger", "fault", "cannot_tell", "advice")}
-            door.keep_counts(self.house.id, door.OpenCounts(self.number, **counts))
-        return made
+    @property
+    def reached(self) -> Reach:
+        """The answer of radio that the check leans on."""
+        return self.checked.answers.reached
+
+
+_CHECKED = "checked"
+
+
+def _checked(about: Asked) -> Checked:
+    earlier = _checked_before(about)
+    made = check(about.house, assumptions=about.firm.assumptions, earlier=earlier)
+    if about.counted:
+        counts = {k: made.counts[k] for k in ("danger", "fault", "cannot_tell", "advice")}
+        door.keep_counts(about.house.id, door.OpenCounts(about.number, **counts))
+    return made
+
+
+def _checked_before(about: Asked) -> Checked | None:
+    """The check of the edit nearest before this one, where one is still at hand."""
+    with _keeping:
+        before = {n: held for (house, n), held in _kept.items() if house == about.house.id}
+    made = {n: held.made(_CHECKED) for n, held in before.items() if n < about.number}
+    last = max((n for n, checked in made.items() if checked is not None), default=None)
+    return None if last is None else made[last]
 
 
 _kept: OrderedDict[tuple[str, int], Asked] = OrderedDict()
