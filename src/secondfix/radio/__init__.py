@@ -16,6 +16,7 @@ from secondfix.radio.engine.panels import (
 )
 from secondfix.radio.engine.sampled import Sampled
 from secondfix.radio.engine.searching import Steps, how_often, reached, steps_of
+from secondfix.radio.foresight.answers import Case, CaseKind, Foreseen, NetworkForeseen
 from secondfix.radio.learning.fitting import learn
 from secondfix.radio.learning.learned import Learned, Parameter, Predicted
 from secondfix.radio.learning.measured import LEAST_FOR_NUMBERS, Measured
@@ -23,6 +24,7 @@ from secondfix.radio.learning.next_links import NextLink
 from secondfix.radio.margins import margins_after_spread
 from secondfix.radio.measuring import reach_measured
 from secondfix.radio.network import MOST_HOPS
+from secondfix.radio.packets.interference import Interference
 from secondfix.radio.paths import Paths, find_paths
 from secondfix.radio.question import reach
 from secondfix.radio.rules import RULES
@@ -33,16 +35,21 @@ __all__ = [
     "LEAST_FOR_NUMBERS",
     "MOST_HOPS",
     "RULES",
+    "Case",
+    "CaseKind",
     "Chances",
     "Decks",
     "DeviceChance",
     "DeviceReach",
     "Drawn",
     "Ends",
+    "Foreseen",
     "Gone",
+    "Interference",
     "Learned",
     "Link",
     "Measured",
+    "NetworkForeseen",
     "NextLink",
     "Panels",
     "Parameter",

@@ -1,0 +1,1 @@
+"""Packets: one link's chance both ways, with acknowledgement, tries and interference."""
