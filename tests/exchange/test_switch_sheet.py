@@ -161,7 +161,8 @@ def test_a_cell_is_read_or_its_slip_is_told(key: str, text: str, path: str | Non
         assert read.changes == ()
         assert value in str(read.faults[0])
     else:
-        assert (read.changes, read.faults) == ((Change(path, value),), ())
+        assert (read.changes[0], read.faults) == (Change(path, value), ())
+        assert read.changes[1:] == ((Change("boxes.B01.gangs.1.load", None),) if key == "duty" else ())
 
 
 def test_a_gang_that_is_not_there_is_told() -> None:
@@ -178,6 +179,44 @@ def test_a_load_named_for_the_first_time_is_begun_in_the_room_of_its_box() -> No
     assert row.load is not None
     assert (row.load.name, row.load.room, row.gang.duty.value) == ("Boot rack", row.box.room, "feeds")
     assert row.load_id not in rows.house.loads
+
+
+@pytest.mark.parametrize(
+    ("place", "key", "text", "becomes"),
+    [
+        ("B02.4", "load", "Nook", ("feeds", True, None)),
+        ("B03.1", "load", "Nook", ("feeds", True, None)),  # extended another gang until now
+        ("B02.4", "extends", "B02.1", ("extends", False, "B02.1")),
+        ("B01.2", "extends", "B02.1", ("extends", False, "B02.1")),  # fed the porch until now
+        ("B01.2", "duty", "scene only", ("scene_only", False, None)),
+        ("B01.2", "load", "", ("not_known", False, None)),
+        ("B03.1", "extends", "", ("not_known", False, None)),
+        ("B01.2", "duty", "", ("not_known", False, None)),
+    ],
+)
+def test_duty_load_and_extended_gang_come_along_with_each_other(
+    place: str, key: str, text: str, becomes: tuple[str, bool, str | None]
+) -> None:
+    rows = rows_of(HOUSES[0])
+    read = cell_changes(rows, place, key, text, known=Known.TOLD)
+    gang = after(rows, *read.changes).rows[place].gang
+    assert (gang.duty.value, gang.load is not None, gang.extends) == becomes
+
+
+def test_a_duty_without_what_it_needs_says_what_comes_first() -> None:
+    rows = rows_of(HOUSES[0])
+    feeds = cell_changes(rows, "B02.4", "duty", "feeds", known=Known.TOLD)
+    assert "the load first" in str(feeds.faults[0])
+    extends = cell_changes(rows, "B02.4", "duty", "extends", known=Known.TOLD)
+    assert "that gang first" in str(extends.faults[0])
+
+
+def test_a_duty_and_its_load_are_taken_in_one_paste() -> None:
+    rows = rows_of(HOUSES[0])
+    read = table_changes(rows, from_csv(b"Gang,Duty,Load\nB02.4,feeds,Nook\n"), known=Known.TOLD)
+    row = after(rows, *read.changes).rows["B02.4"]
+    assert row.load is not None
+    assert (row.gang.duty.value, row.load.name) == ("feeds", "Nook")
 
 
 def test_two_rows_that_name_one_new_load_name_one_load() -> None:
@@ -213,4 +252,5 @@ def test_choices_can_all_be_read_again() -> None:
     rows = rows_of(HOUSES[0])
     for key, texts in choices_of(rows.house).items():
         for text in texts:
-            assert cell_changes(rows, "B01.1", key, text, known=Known.TOLD).faults == ()
+            place = "B03.1" if text == "extends" else "B01.1"  # the one extends, the other feeds
+            assert cell_changes(rows, place, key, text, known=Known.TOLD).faults == ()

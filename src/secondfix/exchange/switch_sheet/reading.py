@@ -5,10 +5,11 @@ from dataclasses import dataclass
 
 from secondfix.exchange.switch_sheet.cells import Unreadable
 from secondfix.exchange.switch_sheet.columns import PLACE, Column, columns_of
-from secondfix.exchange.switch_sheet.showing import shown_cell, shown_row
+from secondfix.exchange.switch_sheet.duties import with_duty
+from secondfix.exchange.switch_sheet.showing import shown_cell
 from secondfix.exchange.switch_sheet.texts import LONGEST_TEXT, value_of
 from secondfix.exchange.table import Table
-from secondfix.house import Change, Duty, Fault, House, Row, Schedule
+from secondfix.house import Change, Fault, House, Row, Schedule
 from secondfix.terms import Known
 
 
@@ -84,8 +85,6 @@ class _Reading:
         changes: list[Change] = []
         faults: list[Fault] = []
         load_id = row.gang.load
-        duty = texts.get("duty", "").strip()
-        idle = "duty" not in texts or duty == shown_row(self.house, row)["duty"]
         for column in columns_of(self.house):
             text = texts.get(column.key)
             if text is None or text.strip() == shown_cell(self.house, row, column).strip():
@@ -95,13 +94,18 @@ class _Reading:
                 faults.append(Fault(where, column.heading, stands, f"at most {LONGEST_TEXT}"))
                 continue
             if column.key == "load":
-                load_id = self._load(row, text.strip(), changes, gives_duty=idle)
+                load_id = self._load(row, text.strip(), changes)
                 continue
             made = self._change(row, column, text.strip(), load_id)
             if isinstance(made, Fault):
                 faults.append(Fault(where, made.path, made.stands, made.expected))
             else:
                 changes += made
+        brought = with_duty(row, {c.path: c.value for c in changes})
+        if isinstance(brought, Fault):
+            faults.append(Fault(where, brought.path, brought.stands, brought.expected))
+        else:
+            changes += brought
         return SheetRead(tuple(changes), tuple(faults))
 
     def _change(self, row: Row, column: Column, text: str, load_id: str | None) -> list[Change] | Fault:
@@ -119,7 +123,7 @@ class _Reading:
             return Fault("", column.heading, f"'{text[:60]}'", value.expected)
         return [Change(path, value)]
 
-    def _load(self, row: Row, text: str, changes: list[Change], *, gives_duty: bool) -> str | None:
+    def _load(self, row: Row, text: str, changes: list[Change]) -> str | None:
         """The load that a text names; one that nobody knows yet is begun in the room of the box."""
         at = f"boxes.{row.box_id}.gangs.{row.gang_no}"
         if not text:
@@ -129,8 +133,6 @@ class _Reading:
         found = column.cell.read(text, self.house)
         load_id = str(found) if not isinstance(found, Unreadable) else self._begin(row, text, changes)
         changes.append(Change(f"{at}.load", load_id))
-        if gives_duty and row.gang.duty is not Duty.FEEDS:
-            changes.append(Change(f"{at}.duty", Duty.FEEDS.value))
         return load_id
 
     def _begin(self, row: Row, name: str, changes: list[Change]) -> str:
