@@ -5,7 +5,8 @@ from statistics import NormalDist
 import numpy as np
 import pytest
 
-from secondfix.radio.engine.drawing import Ends, draw_links
+from secondfix.radio.engine.drawing import Ends, draw_links, draw_way
+from secondfix.radio.engine.sampled import Sampled
 from secondfix.radio.engine.searching import how_often
 from tests.radio.engine.meshes import mesh, works
 
@@ -80,5 +81,19 @@ def test_a_seed_tells_the_draws_and_another_seed_tells_others() -> None:
 )
 def test_figures_out_of_range_are_refused(spread: float, shared: float, draws: int) -> None:
     ends = Ends(2, np.array([0]), np.array([1]))
-    with pytest.raises(ValueError, match="spread"):
+    with pytest.raises(ValueError, match="spread|draw"):
         draw_links(ends, margin_db=np.zeros(1), spread_db=spread, shared=shared, draws=draws, seed=1)
+
+
+@pytest.mark.parametrize("plain", [False, True])
+def test_each_link_has_its_own_spread_and_each_station_its_own_surroundings(plain: bool) -> None:
+    # Station 3's surroundings add nothing; link 2 was measured and spreads little.
+    ends = Ends(4, np.array([0, 0, 0]), np.array([1, 2, 3]))
+    own, around = np.array([6.0, 2.0, 0.5]), np.array([0.0, 3.0, 4.0, 0.0])
+    margin = np.array([5.0, -3.0, 0.4])
+    draws = 40_000
+    counts = how_often(draw_way(ends, Sampled(margin, own, around), draws=draws, seed=6, plain=plain))
+    spread = np.sqrt(own**2 + around[ends.b] ** 2)
+    for count, z in zip(counts.tolist(), (margin / spread).tolist(), strict=True):
+        p = NormalDist().cdf(z)
+        assert abs(count - draws * p) < 4 * (draws * p * (1 - p)) ** 0.5

@@ -11,12 +11,16 @@ from numpy.typing import NDArray
 
 from secondfix.radio.crossing import Floats, Ints
 from secondfix.radio.engine.choosing import kernels
+from secondfix.radio.engine.sampled import Sampled
 
 Words = NDArray[np.uint64]
 WORD = 64
 PLANES = 16  # a chance is drawn to 1/65536
 STEPS = 1024  # parts of one spread that a margin is told in
 LIMIT = 6  # spreads: beyond it a link is certain, or none (1e-9)
+UNITS = 128  # parts of a dB that margins and surroundings are told in
+MOST = 1 << 15  # units: 256 dB is beyond doubt
+LEAST_OWN_DB = 0.1
 GOLDEN = np.uint64(0x9E3779B97F4A7C15)
 
 
@@ -59,43 +63,67 @@ def draw_links(
     seed: int,
     plain: bool = False,
 ) -> Words:
+    """Draw which links work where all have one spread: see `draw_way`.
+
+    Shadowing is normal with ``spread_db`` (above 0); the share ``shared`` (0 to below 1) of its variance
+    comes in equal parts from the two devices and is the same for all links of a device in one draw, the
+    rest is the link's own. Source: log-normal shadowing as in `chance`; that links of a device share part
+    is ours (engineering judgement, not sourced). Raises ValueError outside the ranges.
+    """
+    way = alike(ends, margin_db=margin_db, spread_db=spread_db, shared=shared)
+    return draw_way(ends, way, draws=draws, seed=seed, plain=plain)
+
+
+def alike(ends: Ends, *, margin_db: Floats, spread_db: float, shared: float) -> Sampled:
+    """The way that a network is where all links have one spread, ``shared`` of its variance in common."""
+    if spread_db <= 0 or not 0 <= shared < 1:
+        raise ValueError("a spread is above 0 dB and a shared part from 0 to below 1")
+    own, around = spread_db * sqrt(1 - shared), spread_db * sqrt(shared / 2)
+    return Sampled(margin_db, np.full(len(ends.a), own), np.full(ends.count, around))
+
+
+def draw_way(ends: Ends, way: Sampled, *, draws: int, seed: int, plain: bool = False) -> Words:
     """Draw which links work: a row a link, a bit a draw (draw d is bit d % 64 of word d // 64).
 
-    Meaning: a link works where its margin plus its shadowing is above 0. Shadowing is normal with
-    ``spread_db`` (above 0); the share ``shared`` (0 to 1) of its variance comes in equal parts from the
-    two devices and is the same for all links of a device in one draw, the rest is the link's own; it is
-    one number for both directions. Source: log-normal shadowing as in `chance`; that links of a device
-    share part is ours (facts: rms difference of directions about 1 dB). Chances are told to 1/65536 and
-    margins to 1/1024 of the link's own spread. The same numbers with the kernel and without (``plain``).
-    Raises ValueError outside the ranges.
+    Meaning: a link works where its margin and what its two ends and itself add are above 0 together; all
+    three are normal about 0 with the spreads of ``way``, and one number for both directions. What an end
+    adds is the same for all its links in one draw. Chances are told to 1/65536, margins to 1/128 dB, a
+    link's own spread is at least 0.1 dB. The same numbers with the kernel and without (``plain``). Raises
+    ValueError for less than 1 draw. Source: log-normal shadowing as in `chance`; facts: both directions
+    differ by about 1 dB rms (computed).
     """
-    if spread_db <= 0 or not 0 <= shared < 1 or draws < 1:
-        raise ValueError("a spread is above 0 dB, a shared part from 0 to below 1, and at least 1 draw")
+    if draws < 1:
+        raise ValueError("at least 1 draw")
     wide = -(-draws // WORD)
-    own_db = spread_db * sqrt(1 - shared)
-    far = LIMIT * STEPS
-    steps = np.rint(np.clip(margin_db / own_db * STEPS, -far * 4, far * 4)).astype(np.int64)
+    own_db = np.maximum(way.own_db, LEAST_OWN_DB)
     table = chance_table()
     work = None if plain else kernels("drawing_kernel")
     bits = np.empty((len(ends.a), wide), np.uint64)
     start = np.uint64(mixed(np.array([seed], np.uint64))[0])
-    if shared == 0:
-        chances = table[np.clip(steps, -far, far) + far]
-        (work.alone if work else _alone)(chances, start, bits)
+    if not way.around_db.any():
+        far = LIMIT * STEPS
+        steps = np.rint(np.clip(way.margin_db / own_db, -LIMIT, LIMIT) * STEPS).astype(np.int64)
+        (work.alone if work else _alone)(table[steps + far], start, bits)
     else:
-        around = _around(ends.count, wide * WORD, spread_db * sqrt(shared / 2) / own_db, seed)
-        (work.together if work else _together)(ends.a, ends.b, steps, around, table, start, bits)
+        margin = np.rint(np.clip(way.margin_db * UNITS, -MOST, MOST)).astype(np.int64)
+        scale = np.rint(STEPS * 256 / UNITS / own_db).astype(np.int64)
+        around = _around(way.around_db, wide * WORD, seed)
+        (work.together if work else _together)(ends.a, ends.b, margin, scale, around, table, start, bits)
     if draws % WORD:
         bits[:, -1] &= np.uint64((1 << draws % WORD) - 1)
     return bits
 
 
-def _around(count: int, draws: int, spreads: float, seed: int) -> NDArray[np.int16]:
-    """What each device's surroundings add in each draw, in steps."""
-    drawn = np.random.default_rng(seed).integers(0, 1 << 16, (count, draws), np.uint16)
-    limit = 4 * LIMIT * STEPS
-    one = np.clip(np.rint(_quantiles() * (spreads * STEPS)), -limit, limit).astype(np.int16)
-    out: NDArray[np.int16] = one[drawn]
+def _around(spread_db: Floats, draws: int, seed: int) -> NDArray[np.int16]:
+    """What each station's surroundings add in each draw, in units."""
+    drawn = np.random.default_rng(seed).integers(0, 1 << 16, (len(spread_db), draws), np.uint16)
+    out = np.zeros(drawn.shape, np.int16)
+    each, which = np.unique(spread_db, return_inverse=True)
+    for n, spread in enumerate(each.tolist()):
+        if spread > 0:
+            one = np.clip(np.rint(_quantiles() * (spread * UNITS)), -MOST // 2, MOST // 2).astype(np.int16)
+            rows = np.flatnonzero(which == n)
+            out[rows] = one[drawn[rows]]
     return out
 
 
@@ -124,7 +152,8 @@ def _alone(chances: Ints, start: np.uint64, bits: Words) -> None:
 def _together(
     a: Ints,
     b: Ints,
-    steps: Ints,
+    margin: Ints,
+    scale: Ints,
     around: NDArray[np.int16],
     table: Ints,
     start: np.uint64,
@@ -135,7 +164,8 @@ def _together(
     wide = bits.shape[1]
     lanes = np.arange(4, dtype=np.uint64) * np.uint64(16)
     for link in range(len(a)):
-        at = np.clip(steps[link] + around[a[link]].astype(np.int64) + around[b[link]], -far, far) + far
+        here = np.clip(margin[link] + around[a[link]].astype(np.int64) + around[b[link]], -MOST, MOST)
+        at = np.clip((here * scale[link]) >> 8, -far, far) + far
         counter = start + np.arange(link * wide * 16, (link + 1) * wide * 16, dtype=np.uint64) * GOLDEN
         random = (mixed(counter)[:, None] >> lanes) & np.uint64(0xFFFF)
         works = random.astype(np.int64).ravel() < table[at]

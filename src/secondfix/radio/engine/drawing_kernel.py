@@ -7,7 +7,7 @@ from numpy.typing import NDArray
 
 from secondfix.radio.crossing import Ints
 from secondfix.radio.engine.compiling import kernel
-from secondfix.radio.engine.drawing import GOLDEN, LIMIT, PLANES, STEPS, Words
+from secondfix.radio.engine.drawing import GOLDEN, LIMIT, MOST, PLANES, STEPS, Words
 
 ALL = np.uint64(2**64 - 1)
 FAR = LIMIT * STEPS
@@ -52,7 +52,8 @@ def alone(chances: Ints, start: np.uint64, bits: Words) -> None:
 def together(
     a: Ints,
     b: Ints,
-    steps: Ints,
+    margin: Ints,
+    scale: Ints,
     around: NDArray[np.int16],
     table: Ints,
     start: np.uint64,
@@ -68,11 +69,14 @@ def together(
     flags = np.empty(64, np.uint8)
     eights = flags.view(np.uint64)
     for link in range(links):
-        one, other, margin = around[a[link]], around[b[link]], np.int32(steps[link])
+        one, other, mid = around[a[link]], around[b[link]], np.int32(margin[link])
+        times = np.int32(scale[link])
         for w in range(wide):
             low, high = FAR, -FAR
             for k in range(64):
-                here = margin + np.int32(one[w * 64 + k]) + np.int32(other[w * 64 + k])
+                here = mid + np.int32(one[w * 64 + k]) + np.int32(other[w * 64 + k])
+                here = max(min(here, np.int32(MOST)), np.int32(-MOST))
+                here = np.int32(here * times) >> np.int32(8)
                 at[k] = np.int32(FAR) + max(min(here, np.int32(FAR)), np.int32(-FAR))
             for k in range(64):
                 low, high = min(low, at[k]), max(high, at[k])
