@@ -15,8 +15,8 @@ from typing import Any
 import networkx as nx
 import numpy as np
 import shapely  # type: ignore[import-untyped]  # it ships no types
-from scipy.sparse import coo_array  # type: ignore[import-untyped]  # it ships no types
-from scipy.sparse.csgraph import dijkstra  # type: ignore[import-untyped]  # as above
+from scipy.sparse import coo_array
+from scipy.sparse.csgraph import dijkstra
 
 from bench.block import block
 from bench.figures import Pair, figure, seconds_side_by_side
