@@ -17,6 +17,8 @@ from secondfix.store.door import (
     issued,
     journal_bytes,
     keep_code,
+    keep_mapping,
+    list_mapping,
     post_entries,
     put_away,
     references,
@@ -48,6 +50,7 @@ def fill(writer: Account) -> None:
     assert keep_code(HOUSE, "K07", CODE, by=writer) is None
     assert keep_code(HOUSE, "K08", DSK, by=writer) is None
     show_code(HOUSE, "K07", by=writer)
+    assert keep_mapping(HOUSE, '{"format": 1}', by=writer)
     write_cover(HOUSE, Cover(NAME, "Pellow Lane 11", "", ""), by=writer)
 
 
@@ -58,6 +61,7 @@ def answers() -> dict[str, Any]:
         "houses": (houses(), houses(away=True)),
         "edits": [(e, edit_bytes(HOUSE, e.number)) for e in edits(HOUSE)],
         "issued": issued(HOUSE, "A"),
+        "mapping": list_mapping(HOUSE),
         "journal": journal_bytes(HOUSE),
         "ring": (references(HOUSE), shown(HOUSE)),
         "cover": cover(HOUSE),

@@ -11,6 +11,7 @@ import pytest
 from django.db import connection
 
 from secondfix.store import backup as module
+from secondfix.store import copying
 from secondfix.store.door import (
     Account,
     BackedUp,
@@ -20,6 +21,7 @@ from secondfix.store.door import (
     back_up,
     create_account,
     houses,
+    list_mapping,
     restore,
     show_code,
 )
@@ -61,7 +63,7 @@ def test_the_other_kind_of_store_answers_the_same_after_a_restore(
         assert isinstance(restored, BackedUp)
         assert restored.rows == {
             "Account": 1, "House": 2, "Edit": 4, "Issue": 1, "CoverSheet": 1, "JournalEntry": 5,
-            "KeyEntry": 2, "KeyShown": 1,
+            "KeyEntry": 2, "KeyShown": 1, "ListMapping": 1,
         }  # fmt: skip
         assert restored.ring_key_here
         assert answers() == before
@@ -70,6 +72,23 @@ def test_the_other_kind_of_store_answers_the_same_after_a_restore(
         show = back_up(again)
         assert isinstance(show, BackedUp)
         assert show.rows["KeyShown"] == 2
+
+
+def test_a_backup_of_before_a_table_was_made_restores(
+    store: Store, writer: Account, request: pytest.FixtureRequest, tmp_path: Path
+) -> None:
+    fill(writer)
+    path = tmp_path / "old.backup"
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(copying, "TABLES", copying.TABLES[:-1])
+        patch.setattr(copying, "BY_NAME", {t.__name__: t for t in copying.TABLES})
+        assert isinstance(back_up(path), BackedUp)
+    with fresh(store, request, tmp_path):
+        restored = restore(path)
+        assert isinstance(restored, BackedUp)
+        assert "ListMapping" not in restored.rows
+        assert len(houses()) == 1
+        assert list_mapping(HOUSE) is None
 
 
 def test_a_backup_of_a_restored_store_is_the_same_bytes(

@@ -1,5 +1,6 @@
 """The key ring on the screen: codes shown on demand alone, and never where somebody could read along."""
 
+import json
 import logging
 
 import pytest
@@ -27,6 +28,20 @@ def test_the_references_of_the_house_stand_there_without_a_code(writer: Client, 
     page = writer.get(here).content.decode()
     assert '<tr role="row" id="K01">' in page
     assert "none kept" in page
+
+
+def test_a_reference_that_the_journal_alone_has_stands_there_too(
+    writer: Client, office: door.Account, here: str, house_id: str
+) -> None:
+    line = {
+        "format": 1, "id": "01939087-81e1-76d4-b535-d7685e9305da", "house": house_id, "revision": "A",
+        "kind": "fitted", "subject": "device:D08", "code_ref": "K91", "writer": "Una Brackett",
+        "at": "2025-02-11T10:05+01:00",
+    }  # fmt: skip
+    assert door.post_entries(house_id, json.dumps(line).encode(), by=office).faults == ()
+    page = writer.get(here).content.decode()
+    row = page.split('id="K91"', 1)[1].split("</tr>", 1)[0]
+    assert "D08 as Una Brackett fitted it, 2025-02-11" in row
 
 
 def test_a_code_is_kept_and_shown_only_on_demand_with_its_trail(

@@ -45,6 +45,36 @@ def test_columns_are_asked_once_and_remembered(reader: Client, house_id: str) ->
     assert 'class="outcome"' in read(reader, url)  # the same columns again: not asked
 
 
+def test_what_a_writer_said_is_kept_with_the_house(writer: Client, reader: Client, house_id: str) -> None:
+    url = f"/house/{house_id}/reconcile"
+    writer.post(url, {"held": held(read(writer, url)), **COLUMNS})
+    assert '"name": "Called"' in (door.list_mapping(house_id) or "")
+    assert 'class="outcome"' in read(reader, url)  # another person's browser: not asked again
+
+
+def test_what_a_reader_said_stays_in_the_reader_s_browser(
+    writer: Client, reader: Client, house_id: str
+) -> None:
+    url = f"/house/{house_id}/reconcile"
+    reader.post(url, {"held": held(read(reader, url)), **COLUMNS})
+    assert door.list_mapping(house_id) is None
+    assert "Which column is what" in read(writer, url)
+
+
+def test_a_list_like_one_of_another_house_is_not_asked_again(
+    writer: Client, house_id: str, office: door.Account, tree: Path
+) -> None:
+    url = f"/house/{house_id}/reconcile"
+    writer.post(url, {"held": held(read(writer, url)), **COLUMNS, "network": "N2"})
+    door.begin_house((tree / "demo/nec-house.json").read_bytes(), by=office)
+    other = next(row.id for row in door.houses() if row.id != house_id)
+    page = read(writer, f"/house/{other}/reconcile")
+    assert 'class="outcome"' in page
+    assert "Which column is what" in page  # the columns stand there to be changed
+    assert '"network"' not in (door.list_mapping(other) or "")
+    assert "Which column is what" in read(writer, url, LIST.replace(b"Called", b"Known as"))  # no such list
+
+
 def test_each_difference_stands_with_the_step_that_mends_it(reader: Client, house_id: str) -> None:
     url = f"/house/{house_id}/reconcile"
     page = reader.post(url, {"held": held(read(reader, url)), **COLUMNS}).content.decode()
@@ -113,6 +143,7 @@ def test_a_house_is_begun_from_a_list(writer: Client, office: door.Account, tree
     assert row.name == "Saltern Row 2"
     assert len(door.open_house(row.id).house.devices) > 0
     assert b'"named"' in door.journal_bytes(row.id)
+    assert '"network": "N1"' in (door.list_mapping(row.id) or "")
 
 
 def test_the_shelf_lets_the_oldest_go(monkeypatch: pytest.MonkeyPatch) -> None:

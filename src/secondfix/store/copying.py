@@ -25,11 +25,13 @@ from secondfix.store.models import (
     JournalEntry,
     KeyEntry,
     KeyShown,
+    ListMapping,
 )
 
 FORMAT = 1
 TABLES: tuple[type[models.Model], ...] = (
     Account, House, Edit, Issue, CoverSheet, JournalEntry, KeyEntry, KeyShown,
+    ListMapping,
 )  # fmt: skip
 BY_NAME = {table.__name__: table for table in TABLES}
 LONGEST_LINE_BYTES = 96 * 1024 * 1024  # a house of the largest size, with room to spare
@@ -87,7 +89,7 @@ def checked(path: Path) -> dict[str, Any] | Fault:
                         )
                     head = plain
                 elif isinstance(plain, dict):
-                    if plain != {"rows": rows, "sha256": digest.hexdigest()} or file.read(1):
+                    if plain != _foot(rows, digest.hexdigest(), like=plain) or file.read(1):
                         return Fault(
                             str(path), "digest", "another than its lines have", "a file as it was made"
                         )
@@ -98,6 +100,12 @@ def checked(path: Path) -> dict[str, Any] | Fault:
     except (OSError, EOFError, ValueError, KeyError, TypeError, IndexError) as error:
         return Fault(str(path), "", "cannot be read to its end", f"a whole backup ({type(error).__name__})")
     return Fault(str(path), "", "cut off", "a backup with its last line")
+
+
+def _foot(rows: dict[str, int], digest: str, *, like: dict[str, Any]) -> dict[str, Any]:
+    """The last line as it should be; a backup of before a table was made does not count it."""
+    named = like.get("rows") or {}
+    return {"rows": {name: n for name, n in rows.items() if n or name in named}, "sha256": digest}
 
 
 def rows_in(path: Path) -> Iterator[models.Model]:

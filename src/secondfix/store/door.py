@@ -37,6 +37,7 @@ from secondfix.store.finding import find_houses, house_begun_with, keep_counts
 from secondfix.store.history import edit_answer, edit_bytes, edit_changes, edit_row, edits, go_back
 from secondfix.store.houses import begin_house, bring_back, house_row, houses, open_house, put_away, set_stage
 from secondfix.store.issuing import issue, issue_row, issued, issues
+from secondfix.store.lists import keep_mapping, latest_mappings, list_mapping
 from secondfix.store.models import Account, Right, Stage
 from secondfix.store.ring import keep_code, kept_codes, references, show_code, shown
 from secondfix.store.saving import save, settle
@@ -96,7 +97,10 @@ __all__ = [
     "journal_size",
     "keep_code",
     "keep_counts",
+    "keep_mapping",
     "kept_codes",
+    "latest_mappings",
+    "list_mapping",
     "open_house",
     "post_entries",
     "put_away",

@@ -5,6 +5,7 @@ from secondfix.store.models.counts import LastCheck
 from secondfix.store.models.houses import CoverSheet, Edit, House, Issue, Stage
 from secondfix.store.models.journal import JournalEntry
 from secondfix.store.models.keys import KeyEntry, KeyShown
+from secondfix.store.models.lists import ListMapping
 
 __all__ = [
     "Account",
@@ -16,6 +17,7 @@ __all__ = [
     "KeyEntry",
     "KeyShown",
     "LastCheck",
+    "ListMapping",
     "Right",
     "Stage",
 ]

@@ -45,10 +45,16 @@ def keys(request: HttpRequest, house_id: str) -> HttpResponse:
 
 
 def _sheet(request: HttpRequest, house_id: str, found: dict[str, Any], *, status: int) -> HttpResponse:
-    opens = opened_by(asked(house_id).rows)
+    opens = opened_by(asked(house_id).rows, door.journal(house_id)[0])
     kept = {k.reference: k for k in door.kept_codes(house_id)}
     rows = [(ref, opens.get(ref, ""), kept.get(ref)) for ref in sorted({*opens, *kept})]
-    context = {"rows": rows, "trail": door.shown(house_id)[:200], "unheard": unheard(request), **found}
+    context = {
+        "rows": rows,
+        "any_kept": bool(kept),
+        "trail": door.shown(house_id)[:200],
+        "unheard": unheard(request),
+        **found,
+    }
     return show(request, "keys", "keys/keys.html", context, house_id=house_id, status=status)
 
 

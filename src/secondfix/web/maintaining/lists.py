@@ -106,10 +106,17 @@ def write_mends(request: HttpRequest, house_id: str) -> HttpResponse:
     return redirect("reconcile", house_id)
 
 
+def _for(begun: Begun, form: ListForm) -> str:
+    """The mapping by which a house was begun, for its next lists: they are of the network it has now."""
+    assert form.mapping is not None  # the house was begun by it
+    network = next(iter(begun.house.networks), None)
+    return mapping_as_json(form.mapping.model_copy(update={"network": network}))
+
+
 @require_http_methods(["GET", "POST"])
 def new_list(request: HttpRequest) -> HttpResponse:
     """A house begun from a list."""
-    form = list_form(request, "new") if request.method == "POST" else ListForm()
+    form = list_form(request, None) if request.method == "POST" else ListForm()
     faults: tuple[Fault, ...] = form.faults
     begun: Begun | None = None
     if form.file is not None and form.mapping is not None and not faults:
@@ -128,6 +135,7 @@ def new_list(request: HttpRequest) -> HttpResponse:
         saved = door.begin_house(document, by=person(request), words="begun from a device list")
         if isinstance(saved, door.Saved):
             posted_expected(request, OnSite(asked(begun.house.id), Journal(), (), 0), begun.entries)
+            door.keep_mapping(begun.house.id, _for(begun, form), by=person(request))
             messages.success(request, "Begun. Boxes are to be surveyed: no list knows them.")
             return redirect("house", begun.house.id)
         faults = saved.faults if isinstance(saved, door.Refused) else ()

@@ -1,6 +1,7 @@
-"""Which column of a device list is what, as a form says it; kept with the session."""
+"""Which column of a device list is what, as a form says it; a writer's is kept with the house."""
 
 import json
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from django.core.files.uploadedfile import UploadedFile
@@ -9,6 +10,7 @@ from django.http import HttpRequest
 from secondfix.actions.reconcile import columns_of
 from secondfix.exchange import LARGEST_LIST_BYTES, Columns, Mapping, Table, mapping_as_json, read_mapping
 from secondfix.house import Fault
+from secondfix.store import door
 from secondfix.web.access import person
 from secondfix.web.maintaining.shelf import Held, held, hold
 
@@ -65,8 +67,8 @@ class ListForm:
         return Words(key, column, tuple((word, str(leads.get(word, ""))) for word in said))
 
 
-def list_form(request: HttpRequest, about: str) -> ListForm:
-    """What was sent: a new file, or the same with its columns chosen. ``about`` names the mapping kept."""
+def list_form(request: HttpRequest, house_id: str | None) -> ListForm:
+    """What was sent: a new file, or the same with its columns chosen; None where a house is to be begun."""
     by = person(request).username
     sent = request.FILES.get("list")
     if isinstance(sent, UploadedFile):
@@ -80,17 +82,21 @@ def list_form(request: HttpRequest, about: str) -> ListForm:
             fault = Fault("form", "list", "no file at hand", "the list, chosen once more")
             return ListForm(faults=(fault,))
         file = again
-    mapping = _mapping(request, about)
-    if isinstance(mapping, list):
-        return ListForm(key, file, faults=tuple(mapping))
-    table = columns_of(file.data, where=file.name, mapping=mapping)
-    if isinstance(table, list):
-        return ListForm(key, file, None, mapping, tuple(table))
-    if mapping is not None and not _fits(mapping, table):
-        mapping = None  # of another controller's list: the columns are asked anew
-    if mapping is not None:
-        request.session[f"mapping {about}"] = mapping_as_json(mapping)
-    return ListForm(key, file, table, mapping)
+    said = _said(request)
+    if isinstance(said, list):
+        return ListForm(key, file, faults=tuple(said))
+    bare = columns_of(file.data, where=file.name, mapping=None)
+    for mapping in [said] if said else _remembered(request, house_id):
+        own_reading = mapping.delimiter or mapping.encoding or mapping.sheet
+        table = columns_of(file.data, where=file.name, mapping=mapping) if own_reading else bare
+        if isinstance(table, Table) and _fits(mapping, table):
+            _remember(request, house_id, mapping)
+            return ListForm(key, file, table, mapping)
+        if isinstance(table, list) and said:
+            return ListForm(key, file, None, mapping, tuple(table))
+    if isinstance(bare, list):
+        return ListForm(key, file, faults=tuple(bare))
+    return ListForm(key, file, bare)  # of a list that nobody has said yet: its columns are asked
 
 
 def _fits(mapping: Mapping, table: Table) -> bool:
@@ -98,16 +104,38 @@ def _fits(mapping: Mapping, table: Table) -> bool:
     return all(column in table.columns for column in asked)
 
 
-def _mapping(request: HttpRequest, about: str) -> Mapping | list[Fault] | None:
-    """From a mapping file, from the form's columns, or as it was said the last time."""
+def _said(request: HttpRequest) -> Mapping | list[Fault] | None:
+    """From a mapping file, or from the form's columns; None where neither came."""
     sent = request.FILES.get("mapping")
     if isinstance(sent, UploadedFile):
         return read_mapping(bytes(sent.read(_LARGEST_MAPPING)), where=(sent.name or "mapping")[:120])
-    if "column:name" not in request.POST:
-        kept = request.session.get(f"mapping {about}")
-        read = read_mapping(kept.encode(), where="mapping") if isinstance(kept, str) else None
-        return None if isinstance(read, list) else read
-    return _typed(request)
+    return _typed(request) if "column:name" in request.POST else None
+
+
+def _remembered(request: HttpRequest, house_id: str | None) -> Iterator[Mapping]:
+    """As it was said the last time for this house, and then for lists of other houses of the firm."""
+    own = [request.session.get(f"mapping {house_id}")]
+    if house_id is not None:
+        kept = door.list_mapping(house_id)
+        own = [kept, *own] if person(request).may_write else [*own, kept]
+    for text in own:
+        if isinstance(text, str) and isinstance(read := _read(text), Mapping):
+            yield read
+    for text in door.latest_mappings():
+        if isinstance(read := _read(text), Mapping):  # ids of another house's networks mean nothing here
+            yield read.model_copy(update={"network": None, "network_name": None})
+
+
+def _read(text: str) -> Mapping | list[Fault]:
+    return read_mapping(text.encode(), where="mapping")
+
+
+def _remember(request: HttpRequest, house_id: str | None, mapping: Mapping) -> None:
+    """Between the steps of the form with the session; beyond it with the house, where a writer says it."""
+    text = mapping_as_json(mapping)
+    request.session[f"mapping {house_id}"] = text
+    if house_id is not None and person(request).may_write:
+        door.keep_mapping(house_id, text, by=person(request))
 
 
 def _typed(request: HttpRequest) -> Mapping | list[Fault]:
