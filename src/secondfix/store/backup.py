@@ -30,7 +30,7 @@ TRIAL = "trial"
 
 
 def back_up(path: Path) -> BackedUp | Refused:
-    """Write all houses, edits, issues, entries, sealed codes, cover sheets, mappings and accounts to ``path``.
+    """Write houses, edits, issues, entries, sealed codes, cover sheets, mappings and accounts to ``path``.
 
     The picture is of one moment; nobody waits for it. Before it gets its name the file is restored into a
     fresh store and copied out of it again, and both must be the same, digest and row counts. The key of
