@@ -71,7 +71,8 @@ def count_crossings(spots: Spots, panels: Panels, decks: Decks, *, kinds: int, p
     sight line is read from the end of lower (x, y), a point on a line counts as right of it; the foot of
     a panel belongs to it and its head does not; a deck at height z parts below z from z and above. The
     same with the compiled kernel and without (``plain``). Range: a plan of 231 m square (ValueError
-    beyond). Leaves out: the angle, which `find_paths` keeps. Source: plane geometry, ours.
+    beyond). Leaves out: the angle, which `find_paths` keeps; the two agree, see
+    docs/decisions/two-counts-of-crossings.md. Source: plane geometry, ours.
     """
     x_low, x_wide = _extent(spots.x, panels.x1, panels.x2)
     y_low, y_wide = _extent(spots.y, panels.y1, panels.y2)
