@@ -39,6 +39,17 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
         most=60,
     ),
     Assumption(
+        "radio_shared_pct",
+        30,
+        0,
+        60,
+        "%",
+        "part of the spread that all links of one device share, for what surrounds it is the same",
+        "engineering judgement, not sourced",
+        least=0,
+        most=95,
+    ),
+    Assumption(
         "radio_reading_db",
         3,
         1,

@@ -17,6 +17,7 @@ from secondfix.radio.engine.panels import (
 from secondfix.radio.engine.sampled import Sampled
 from secondfix.radio.engine.searching import Steps, how_often, reached, steps_of
 from secondfix.radio.foresight.answers import Case, CaseKind, Foreseen, NetworkForeseen
+from secondfix.radio.foresight.foreseeing import DRAWS, MOST_DRAWS, foresee
 from secondfix.radio.learning.fitting import learn
 from secondfix.radio.learning.learned import Learned, Parameter, Predicted
 from secondfix.radio.learning.measured import LEAST_FOR_NUMBERS, Measured
@@ -32,7 +33,9 @@ from secondfix.radio.sending import sending
 from secondfix.radio.stations import link_look
 
 __all__ = [
+    "DRAWS",
     "LEAST_FOR_NUMBERS",
+    "MOST_DRAWS",
     "MOST_HOPS",
     "RULES",
     "Case",
@@ -64,6 +67,7 @@ __all__ = [
     "device_chances",
     "draw_links",
     "find_paths",
+    "foresee",
     "how_often",
     "learn",
     "link_look",

@@ -28,7 +28,8 @@ class Station:
     """One end: a device, or a network's controller (``id`` is then the network's id).
 
     Powers in dBm and ``loss_db`` of what surrounds it, each in three readings; ``looks`` would settle
-    what is unknown of it; ``assumptions`` stand for what is not stated. ``repeats`` of a controller is yes.
+    what is unknown of it; ``assumptions`` stand for what is not stated. ``repeats`` of a controller is yes;
+    ``supposed``: it stands there in a case alone.
     """
 
     id: str
@@ -40,6 +41,7 @@ class Station:
     plugged: bool
     looks: tuple[Look, ...] = ()
     assumptions: tuple[str, ...] = ()
+    supposed: bool = False
 
     def may_repeat(self, reading: int) -> bool:
         """Whether it repeats in a reading: not stated counts as yes in the most favourable one only."""

@@ -81,7 +81,7 @@ def test_a_seed_tells_the_draws_and_another_seed_tells_others() -> None:
 )
 def test_figures_out_of_range_are_refused(spread: float, shared: float, draws: int) -> None:
     ends = Ends(2, np.array([0]), np.array([1]))
-    with pytest.raises(ValueError, match="spread|draw"):
+    with pytest.raises(ValueError, match=r"spread|draw"):
         draw_links(ends, margin_db=np.zeros(1), spread_db=spread, shared=shared, draws=draws, seed=1)
 
 

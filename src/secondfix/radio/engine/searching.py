@@ -30,10 +30,13 @@ class Steps:
         return len(self.begin) - 1
 
 
-def steps_of(ends: Ends, forwards: Bools) -> Steps:
-    """Turn links into steps: from each end that passes on (the controller does), none into the controller."""
+def steps_of(ends: Ends, forwards: Bools, rows: Ints | None = None) -> Steps:
+    """Turn links into steps: from each end that passes on (the controller does), none into the controller.
+
+    ``rows`` are the numbers of the links in the draws where these are not simply counted.
+    """
     source, target = np.concatenate([ends.a, ends.b]), np.concatenate([ends.b, ends.a])
-    link = np.tile(np.arange(len(ends.a), dtype=np.int64), 2)
+    link = np.tile(np.arange(len(ends.a), dtype=np.int64) if rows is None else rows, 2)
     kept = (forwards[source] | (source == ROOT)) & (target != ROOT)
     source, target, link = source[kept], target[kept], link[kept]
     order = np.lexsort((source, target))

@@ -70,7 +70,7 @@ class _Seats:
         self.stations = links.stations
         self._called: dict[str, list[int]] = {}
         for n, station in enumerate(links.stations):
-            for name in dict.fromkeys((station.id, station.place)):
+            for name in () if station.supposed else dict.fromkeys((station.id, station.place)):
                 self._called.setdefault(name, []).append(n)
         side = len(links.stations)
         self._side = side

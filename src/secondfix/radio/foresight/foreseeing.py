@@ -1,0 +1,177 @@
+"""The question: who is reached, how surely, and what happens when something goes, trips or moves?"""
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+
+import numpy as np
+
+from secondfix.assumptions import Assumptions
+from secondfix.house import Schedule
+from secondfix.radio.answers import Chances, Reach, Scale, Word, scale_of
+from secondfix.radio.crossing import Floats
+from secondfix.radio.engine.chances import DeviceChance, wilson
+from secondfix.radio.engine.drawing import Ends
+from secondfix.radio.engine.gone import Gone, without_each
+from secondfix.radio.engine.sampled import Sampled
+from secondfix.radio.engine.searching import steps_of
+from secondfix.radio.foresight.answers import Foreseen, NetworkForeseen
+from secondfix.radio.foresight.cases import Cases, Progress
+from secondfix.radio.foresight.circuits import fed_by
+from secondfix.radio.foresight.drawn import Network, draw_network
+from secondfix.radio.foresight.staging import Staged, empty_sockets, spots_for_controller, staged
+from secondfix.radio.learning.fitting import learn
+from secondfix.radio.learning.measured import Measured
+from secondfix.radio.packets.delivery import raised_db, works_at_db
+from secondfix.radio.packets.interference import Interference
+from secondfix.radio.stations import Station
+from secondfix.terms import Protocol
+
+DRAWS = 10_000
+MOST_DRAWS = 1_000_000
+_SHARED = "radio_shared_pct"
+
+Heard = Callable[[str, Sequence[Station]], Interference | None]
+"""What others send into the channel of a network, at each of these stations."""
+
+
+def foresee(
+    rows: Schedule,
+    assumptions: Assumptions,
+    answer: Reach,
+    *,
+    measured: Sequence[Measured] = (),
+    heard: Heard | None = None,
+    draws: int = DRAWS,
+    seed: int = 1,
+    moves: Sequence[str] | None = None,
+    progress: Progress = lambda _: None,
+) -> Foreseen:
+    """Draw each network of ``answer`` (that of `reach`) ``draws`` times or a few more, whole and by case.
+
+    Meaning: a device is reached in a draw if some route within the protocol's links works; a link works
+    where nine in ten frames are acknowledged within the tries, both ways, its shadowing one number for both
+    directions and partly its ends' own (`draw_way`). ``measured`` links take the place of what is assumed
+    (`learn`); ``heard`` tells of others on the channel; ``moves`` are the places that a controller may be
+    moved to (left out: every controller spot and socket on the plan). ``progress`` is told each step in
+    words. The same seed gives the same answer. ValueError outside 1 to a million draws, KeyError for a
+    place that is not there. Source: see `draw_way`, `delivered`, `wilson`. Leaves out: traffic, two
+    failures at once but those of one circuit, whether the protocol finds the route that works.
+    """
+    if not 1 <= draws <= MOST_DRAWS:
+        raise ValueError(f"1 to {MOST_DRAWS} draws, not {draws}")
+    house = rows.house
+    progress("paths")
+    moves = spots_for_controller(house) if moves is None else moves
+    wide, stages = staged(rows, assumptions, answer, moves=moves, sockets=empty_sockets(house))
+    ways: Mapping[str, Sequence[Sampled]] = {}
+    scale, count = scale_of(assumptions), 0
+    if measured:
+        progress("measured links")
+        learned = learn(rows, assumptions, wide, measured, seed=seed)
+        count = learned.count
+        if count:
+            scale = learned.scale
+            ways = {key: learned.ways(key) for key in stages}
+    circuits, no_circuit = fed_by(rows)
+    out = {}
+    for key, stage in stages.items():
+        progress(f"network {house.networks[key].name}")
+        gain = _gain_db(stage, house.networks[key].protocol, heard)
+        shared = assumptions.value(_SHARED) / 100
+        drawn = draw_network(
+            stage,
+            scale,
+            ways.get(key, ()),
+            gain_db=gain,
+            offset_db=assumptions.span("radio_house_offset_db"),
+            shared=shared,
+            draws=draws,
+            seed=seed,
+        )
+        out[key] = _foreseen(rows, answer, scale, drawn, circuits=circuits, progress=progress)
+    lost = [key for key in house.networks if key not in stages]
+    for key in lost:
+        members = tuple(d.id for d in answer.devices if d.network == key)
+        out[key] = NetworkForeseen(key, (), {}, members, ())
+    leans = tuple(dict.fromkeys((_SHARED, *(name for d in answer.devices for name in d.assumptions))))
+    notes = tuple(_notes(rows, draws, no_circuit, interfered=heard is not None))
+    return Foreseen(out, draws, seed, scale.likely[1], count, notes, leans)
+
+
+def _gain_db(stage: Staged, protocol: Protocol, heard: Heard | None) -> Floats:
+    """How far below its threshold each link still works, in dB: tries help, others on the air hurt."""
+    links = stage.links
+    found = heard(stage.network, links.stations) if heard else None
+    if found is None or not found.duty.size:
+        return -works_at_db(links.margin_ab_db, links.margin_ba_db, protocol=protocol)
+    sensitivity = np.array([s.sensitivity_dbm[1] for s in links.stations])
+    raised = raised_db(found, sensitivity)
+    return -works_at_db(
+        links.margin_ab_db,
+        links.margin_ba_db,
+        protocol=protocol,
+        at_a=(raised[links.a], found.duty),
+        at_b=(raised[links.b], found.duty),
+    )
+
+
+def _foreseen(
+    rows: Schedule,
+    answer: Reach,
+    scale: Scale,
+    drawn: tuple[Network, Floats, Floats],
+    *,
+    circuits: Mapping[str, tuple[str, ...]],
+    progress: Progress,
+) -> NetworkForeseen:
+    network, low, high = drawn
+    stage = network.staged
+    ends = Ends(stage.real, stage.links.a[: stage.base], stage.links.b[: stage.base])
+    steps = steps_of(ends, network.forwards[: stage.real])
+    progress("every repeater gone")
+    gone = without_each(steps, network.bits[: stage.base], most_links=stage.most_links)
+    needs = {d.id: bool(d.needs) for d in answer.devices}
+    placed = set(answer.paths.sites.places)
+    known = [n for n in range(1, stage.real) if stage.links.stations[n].place in placed]
+    devices = tuple(_device(network, gone, n, float(low[n]), float(high[n])) for n in known)
+    words = {}
+    for d in devices:
+        word = scale.word(Chances(d.model_low, d.reached.share, d.model_high))
+        words[d.id] = Word.NOT_KNOWN if word is not Word.LIKELY and needs.get(d.id) else word
+    cases = Cases(rows, network, gone, scale, circuits, progress).all()
+    hidden = tuple(key for n, key in enumerate(stage.ids) if n and n not in set(known))
+    return NetworkForeseen(stage.network, devices, words, hidden, cases)
+
+
+def _device(network: Network, gone: Gone, number: int, low: float, high: float) -> DeviceChance:
+    draws, whole = network.draws, int(gone.whole[number])
+    ids = network.staged.ids
+    left = {
+        ids[gone.repeaters[r]]: wilson(hits=whole - int(gone.lost[r, number]), draws=draws)
+        for r in np.flatnonzero(gone.lost[:, number]).tolist()
+    }
+    share = whole / draws
+    return DeviceChance(
+        ids[number],
+        wilson(hits=whole, draws=draws),
+        min(low, share),
+        max(high, share),
+        wilson(hits=int(gone.safe[number]), draws=draws),
+        left,
+    )
+
+
+def _notes(rows: Schedule, draws: int, no_circuit: Sequence[str], *, interfered: bool) -> Iterator[str]:
+    yield (
+        f"A chance is the share of {draws} draws in which some route works; its interval is what so few "
+        "draws leave open, and the model's own doubt stands apart from it."
+    )
+    if not interfered:
+        yield "Nothing is counted of others on the air: survey the channel to know."
+    if no_circuit:
+        names = ", ".join(no_circuit)
+        yield f"On which circuit they hang is not known, so no tripped circuit takes them: {names}."
+    if any(n.protocol is Protocol.ZWAVE for n in rows.house.networks.values()):
+        yield (
+            "Z-Wave is drawn at 100 kbit/s; where the region has the slower rates, these may carry a link "
+            "that is 3 to 6 dB too weak (from memory)."
+        )
