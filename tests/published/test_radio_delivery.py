@@ -37,7 +37,7 @@ def test_frames_of_g9959_follow_the_curve_of_non_coherent_fsk(above_db: float, c
 
 
 def test_how_often_a_frame_is_sent() -> None:
-    # Source: macMaxFrameRetries 3 of IEEE 802.15.4 (secondary), aMacMaxFrameRetries 2 of G.9959 (from memory).
+    # Source: macMaxFrameRetries 3, IEEE 802.15.4 (secondary); aMacMaxFrameRetries 2, G.9959 (from memory).
     assert [tries_of(p) for p in (Protocol.ZIGBEE, Protocol.MATTER_THREAD, Protocol.ZWAVE)] == [4, 4, 3]
 
 
