@@ -187,14 +187,23 @@ def crosses(line: dict[str, str], rect: dict[str, str]) -> bool:
     return any(x + 1 < px < x + wide - 1 and y + 1 < py < y + high - 1 for px, py in steps)
 
 
-def test_walls_get_rows_where_that_raises_the_scale() -> None:
+@pytest.mark.parametrize(
+    ("high_px", "scale", "walls"),
+    [
+        (640.0, 60, [2, 2]),  # two rows raise the scale by more than a little
+        (560.0, 100, [4]),  # 1:75 would want two rows: a little smaller, in one
+        (260.0, 100, [4]),
+    ],
+)
+def test_walls_get_rows_where_that_raises_the_scale_by_more_than_a_little(
+    high_px: float, scale: int, walls: list[int]
+) -> None:
     plain = plain_house()
     plain["rooms"]["R1"]["outline_mm"] = [[0, 0], [6000, 0], [6000, 4000], [0, 4000]]
     house = house_of(plain)
-    svg = elevations_svg(schedule(house, house.models), "R1", height=560.0)
-    tall = elevations_svg(schedule(house, house.models), "R1", height=260.0)
-    scale = [int(re.search(r"Scale 1:(\d+)", s).group(1)) for s in (svg, tall)]  # type: ignore[union-attr] # as above
-    floors = [re.findall(r'y1="([0-9.]+)"[^>]*stroke-width="2"', s) for s in (svg, tall)]
-    assert scale[0] < scale[1]
-    assert len(floors[0]) == 2
-    assert len(floors[1]) == 1
+    svg = elevations_svg(schedule(house, house.models), "R1", height=high_px)
+    assert f"Scale 1:{scale}." in svg
+    floors = re.findall(r'y1="([0-9.]+)"[^>]*stroke-width="2"', svg)
+    assert len(floors) == len(walls)
+    heads = re.findall(r'y="([0-9.]+)"[^>]*>(?:North|East|South|West) wall', svg)
+    assert [heads.count(y) for y in dict.fromkeys(heads)] == walls

@@ -22,6 +22,9 @@ from secondfix.papers.duties import button_lines, rows_of_box
 from secondfix.papers.palette import DAY, LABEL, TEXT, Palette
 from secondfix.terms import drawn_length
 
+_LITTLE_SMALLER = 0.75
+"""1:75 in one row rather than 1:60 in two: common practice, no source."""
+
 
 @dataclass(frozen=True, slots=True)
 class Drawing:
@@ -75,8 +78,8 @@ def draw_elevations(
 ) -> Drawing:
     """The same, with what a paper needs to set the words around it itself (``words`` False).
 
-    The largest layout whose walls hold their plates and stay within ``height`` is taken, else the lowest that
-    holds its plates.
+    The largest layout whose walls hold their plates and stay within ``height`` is taken, or one that is a
+    little smaller and has fewer rows; else the lowest that holds its plates.
     """
     sides = faces_of(schedule.house.rooms[room_id].outline_mm or ())
     remarks: list[str] = []
@@ -96,13 +99,25 @@ def _best(picture: "_Picture", ways: Sequence[Layout], height: float) -> Layout:
         if fits[n]:
             drawn = picture.drawn(way, words=False)
             if not drawn.crowded and drawn.height <= height:
-                return way
+                return _in_fewer_rows(picture, ways[n:], height) or way
             if not drawn.crowded:
                 seen.append((drawn.height, n))
     if seen:
         return ways[min(seen)[1]]
     too_high = [way for way, fit in zip(ways, fits, strict=True) if not fit]
     return next((w for w in reversed(too_high) if not picture.drawn(w, words=False).crowded), ways[0])
+
+
+def _in_fewer_rows(picture: "_Picture", ways: Sequence[Layout], height: float) -> Layout | None:
+    """A little smaller and in fewer rows: the walls of a room are read as they follow one another."""
+    first = ways[0]
+    for way in ways[1:]:
+        if way.scale * _LITTLE_SMALLER > first.scale:
+            return None
+        drawn = picture.drawn(way, words=False) if len(way.rows) < len(first.rows) else None
+        if drawn is not None and not drawn.crowded and drawn.height <= height:
+            return way
+    return None
 
 
 @dataclass(frozen=True, slots=True)

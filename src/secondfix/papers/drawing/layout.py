@@ -59,6 +59,18 @@ def layouts(
 
 
 def _rows(slots: Sequence[float], room: float) -> list[list[int]]:
+    """As few rows as hold the walls in their order, and those as even as they come."""
+    rows = _filled(slots, room)
+    if len(rows) == 1:
+        return rows
+    ends = sorted(
+        {sum(slots[i:j]) + WALL_GAP * (j - i - 1) for j in range(1, len(slots) + 1) for i in range(j)}
+    )
+    even = (_filled(slots, wide) for wide in ends if max(slots) <= wide <= room)
+    return next((r for r in even if len(r) == len(rows)), rows)
+
+
+def _filled(slots: Sequence[float], room: float) -> list[list[int]]:
     rows: list[list[int]] = [[]]
     used = 0.0
     for i, slot in enumerate(slots):

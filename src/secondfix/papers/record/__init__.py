@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from secondfix.findings import Finding
-from secondfix.papers.blocks import Sheet, para
+from secondfix.papers.blocks import Sheet, column, heading, ident, para, table
 from secondfix.papers.record.differs import differences_sheet
 from secondfix.papers.record.history import EntryLine, entry_line, entry_lines, history_sheet
 from secondfix.papers.record.record import Record, revision_words
@@ -26,6 +26,19 @@ NO_JOURNAL = (
     "No journal was given: nothing in this pack tells what was fitted, joined, tested or found on site."
 )
 
+_BROUGHT = (
+    (
+        "S11/01",
+        "where the house as found parts from its design",
+        "devices fitted and joined, survey corrected",
+    ),
+    ("S11/02", "what each gang, entry and scene was found to work", "function tests"),
+    ("S11/03", "snags from site, open and put right", "snags raised, snags put right, steps not done"),
+    ("S11/04", "what happened at each place, and who wrote it", "every entry"),
+    ("S11/05", "who put their name to what", "signatures"),
+)
+"""The sheets that stand in its place once there is a journal."""
+
 
 def record_sheets(record: Record | None, answers: Sequence[Finding]) -> list[Sheet]:
     """The sheets of the journal; without one, a sheet that says so and can be taken for no record."""
@@ -33,7 +46,10 @@ def record_sheets(record: Record | None, answers: Sequence[Finding]) -> list[She
         ask = (
             "Print the pack again with its journal files, and sheets here tell it: pack HOUSE --journal FILE."
         )
-        return [Sheet("S11/01", "Site record: none", NO_JOURNAL, [para(ask)])]
+        heads = [column("Sheet", mm=18), column("What it tells", fr=1), column("Out of which entries", fr=1)]
+        brought = table(heads, [[ident(number), tells, of] for number, tells, of in _BROUGHT])
+        blocks = [para(ask), heading("What a journal brings"), brought]
+        return [Sheet("S11/01", "Site record: none", NO_JOURNAL, blocks)]
     return [
         differences_sheet(record, "S11/01"),
         record_sheet(record, "S11/02"),
