@@ -43,6 +43,11 @@ def _row_alone(head: Sequence[str], row: Sequence[str], indent: int) -> str:
     return para(f"{row[0]}  {'; '.join(cells)}", indent=indent, hang=4)
 
 
+def percent(chance: float) -> str:
+    """A chance that never reads as certainty."""
+    return "over 99 %" if chance > 0.99 else "under 1 %" if chance < 0.01 else f"{chance * 100:.0f} %"
+
+
 def counted(n: int, one: str, many: str | None = None) -> str:
     """``3 faults``, ``1 fault``, ``no fault``."""
     return f"{n or 'no'} {one if n in {0, 1} else many or one + 's'}"

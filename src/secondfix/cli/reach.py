@@ -5,16 +5,18 @@ from typing import Annotated
 
 import typer
 
+from secondfix.actions.foresee import foresee
 from secondfix.actions.leaned import leaned_as_json
 from secondfix.actions.reach import reach, reached_as_json
 from secondfix.assumptions import Assumption
 from secondfix.cli.check import findings_text
+from secondfix.cli.foreseen_text import foreseen_text
 from secondfix.cli.leaning import leaning_on, leaning_text
 from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
-from secondfix.cli.page import para, table
+from secondfix.cli.page import para, percent, table
 from secondfix.findings import exit_code
 from secondfix.house import House
-from secondfix.radio import DeviceReach, Reach
+from secondfix.radio import MOST_DRAWS, DeviceReach, Foreseen, Reach, foreseen_as_json
 
 app = verb_app()
 
@@ -25,24 +27,44 @@ def run(
     firm_folder: FirmFolder = None,
     assume: Assume = None,
     numbers: Annotated[bool, typer.Option("--numbers", help="Show chances, losses and margins too.")] = False,
+    draws: Annotated[
+        int,
+        typer.Option(
+            "--draws",
+            min=0,
+            max=MOST_DRAWS,
+            help="Draw the mesh so often (10000 is plenty): who falls when something goes, trips or moves.",
+        ),
+    ] = 0,
+    seed: Annotated[int, typer.Option("--seed", min=0, help="Of the draws: same seed, same answer.")] = 1,
     as_json: AsJson = False,
 ) -> None:
     """Whether radio is likely to reach every device, by which route, and who hangs on one repeater."""
     house, firm = opened(house_file, firm_folder, assume)
     answer = reach(house, assumptions=firm.assumptions)
+    foreseen = foresee(house, assumptions=firm.assumptions, draws=draws, seed=seed) if draws else None
     leaned = leaning_on(house, answer.findings, firm.assumptions)
     if as_json:
-        print_json({**reached_as_json(answer, numbers=numbers), **leaned_as_json(leaned)})
+        drawn = foreseen_as_json(foreseen, numbers=numbers) if foreseen else None
+        print_json({**reached_as_json(answer, numbers=numbers), "foreseen": drawn, **leaned_as_json(leaned)})
     else:
-        print(as_text(house, answer, leaned, numbers=numbers))  # noqa: T201 - the command line prints
+        print(as_text(house, answer, leaned, foreseen, numbers=numbers))  # noqa: T201 - the command line prints
     leave(exit_code(answer.findings))
 
 
-def as_text(house: House, answer: Reach, leaned: Sequence[Assumption], *, numbers: bool) -> str:
+def as_text(
+    house: House,
+    answer: Reach,
+    leaned: Sequence[Assumption],
+    foreseen: Foreseen | None = None,
+    *,
+    numbers: bool,
+) -> str:
     """The answer as a page of text."""
     head = ("device", "place", "network", *(("chance",) if numbers else ()), "reach", "by way of")
     rows = [_row(d, numbers=numbers) for d in answer.devices]
     parts = [f"{house.name}: radio, spread {answer.spread_db:g} dB; nothing measured yet", table(head, rows)]
+    parts += foreseen_text(house, foreseen, numbers=numbers) if foreseen else []
     parts += findings_text(answer.findings)
     parts += [para(note) for note in answer.notes]
     return "\n\n".join(parts + leaning_text(house, leaned))
@@ -53,10 +75,5 @@ def _row(d: DeviceReach, *, numbers: bool) -> tuple[str, ...]:
     if d.needs:
         way = "; ".join(dict.fromkeys(look.words for look in d.needs))
     c = d.chances
-    chance = (f"{_pct(c.assumed)} ({_pct(c.low)} to {_pct(c.high)})" if c else "",)
+    chance = (f"{percent(c.assumed)} ({percent(c.low)} to {percent(c.high)})" if c else "",)
     return (d.id, d.place, d.network or "", *(chance if numbers else ()), d.word.value, way)
-
-
-def _pct(chance: float) -> str:
-    """A chance that never reads as certainty."""
-    return "over 99 %" if chance > 0.99 else "under 1 %" if chance < 0.01 else f"{chance * 100:.0f} %"

@@ -17,7 +17,8 @@ from secondfix.radio.engine.panels import (
 from secondfix.radio.engine.sampled import Sampled
 from secondfix.radio.engine.searching import Steps, how_often, reached, steps_of
 from secondfix.radio.foresight.answers import Case, CaseKind, Foreseen, NetworkForeseen
-from secondfix.radio.foresight.foreseeing import DRAWS, MOST_DRAWS, foresee
+from secondfix.radio.foresight.as_json import foreseen_as_json
+from secondfix.radio.foresight.foreseeing import DRAWS, MOST_DRAWS, Heard, foresee
 from secondfix.radio.learning.fitting import learn
 from secondfix.radio.learning.learned import Learned, Parameter, Predicted
 from secondfix.radio.learning.measured import LEAST_FOR_NUMBERS, Measured
@@ -48,6 +49,7 @@ __all__ = [
     "Ends",
     "Foreseen",
     "Gone",
+    "Heard",
     "Interference",
     "Learned",
     "Link",
@@ -68,6 +70,7 @@ __all__ = [
     "draw_links",
     "find_paths",
     "foresee",
+    "foreseen_as_json",
     "how_often",
     "learn",
     "link_look",

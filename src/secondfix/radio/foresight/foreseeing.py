@@ -1,24 +1,25 @@
 """The question: who is reached, how surely, and what happens when something goes, trips or moves?"""
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
 
 import numpy as np
 
 from secondfix.assumptions import Assumptions
 from secondfix.house import Schedule
-from secondfix.radio.answers import Chances, Reach, Scale, Word, scale_of
+from secondfix.radio.answers import Chances, Reach, Scale, Word
 from secondfix.radio.crossing import Floats
-from secondfix.radio.engine.chances import DeviceChance, wilson
+from secondfix.radio.engine.chances import DeviceChance, Drawn, wilson
 from secondfix.radio.engine.drawing import Ends
 from secondfix.radio.engine.gone import Gone, without_each
-from secondfix.radio.engine.sampled import Sampled
 from secondfix.radio.engine.searching import steps_of
 from secondfix.radio.foresight.answers import Foreseen, NetworkForeseen
-from secondfix.radio.foresight.cases import Cases, Progress
+from secondfix.radio.foresight.cases import LEAST_CHANGE, Cases, Progress
 from secondfix.radio.foresight.circuits import fed_by
-from secondfix.radio.foresight.drawn import Network, draw_network
+from secondfix.radio.foresight.drawn import Network, draw_ends, draw_network
 from secondfix.radio.foresight.staging import Staged, empty_sockets, spots_for_controller, staged
 from secondfix.radio.learning.fitting import learn
+from secondfix.radio.learning.learned import Learned
 from secondfix.radio.learning.measured import Measured
 from secondfix.radio.packets.delivery import raised_db, works_at_db
 from secondfix.radio.packets.interference import Interference
@@ -27,6 +28,7 @@ from secondfix.terms import Protocol
 
 DRAWS = 10_000
 MOST_DRAWS = 1_000_000
+WAYS = 53  # three words of draws in each are 10,000 draws and a few
 _SHARED = "radio_shared_pct"
 
 Heard = Callable[[str, Sequence[Station]], Interference | None]
@@ -49,12 +51,13 @@ def foresee(
 
     Meaning: a device is reached in a draw if some route within the protocol's links works; a link works
     where nine in ten frames are acknowledged within the tries, both ways, its shadowing one number for both
-    directions and partly its ends' own (`draw_way`). ``measured`` links take the place of what is assumed
-    (`learn`); ``heard`` tells of others on the channel; ``moves`` are the places that a controller may be
-    moved to (left out: every controller spot and socket on the plan). ``progress`` is told each step in
-    words. The same seed gives the same answer. ValueError outside 1 to a million draws, KeyError for a
-    place that is not there. Source: see `draw_way`, `delivered`, `wilson`. Leaves out: traffic, two
-    failures at once but those of one circuit, whether the protocol finds the route that works.
+    directions and partly its ends' own (`draw_way`). The draws are split over 53 ways that the house may be
+    (`learn`), in which ``measured`` links take the place of what is assumed. ``heard`` tells of others on
+    the channel; ``moves`` are the places that a controller may be moved to (left out: every controller spot
+    and socket on the plan). ``progress`` is told each step in words. The same seed gives the same answer.
+    ValueError outside 1 to a million draws, KeyError for a place that is not there. Source: see `draw_way`,
+    `delivered`, `wilson`. Leaves out: traffic, two failures at once but those of one circuit, whether the
+    protocol finds the route that works.
     """
     if not 1 <= draws <= MOST_DRAWS:
         raise ValueError(f"1 to {MOST_DRAWS} draws, not {draws}")
@@ -62,39 +65,43 @@ def foresee(
     progress("paths")
     moves = spots_for_controller(house) if moves is None else moves
     wide, stages = staged(rows, assumptions, answer, moves=moves, sockets=empty_sockets(house))
-    ways: Mapping[str, Sequence[Sampled]] = {}
-    scale, count = scale_of(assumptions), 0
-    if measured:
-        progress("measured links")
-        learned = learn(rows, assumptions, wide, measured, seed=seed)
-        count = learned.count
-        if count:
-            scale = learned.scale
-            ways = {key: learned.ways(key) for key in stages}
+    progress("measured links" if measured else "what is assumed")
+    learned = learn(rows, assumptions, wide, measured, samples=WAYS, seed=seed)
     circuits, no_circuit = fed_by(rows)
     out = {}
     for key, stage in stages.items():
         progress(f"network {house.networks[key].name}")
         gain = _gain_db(stage, house.networks[key].protocol, heard)
-        shared = assumptions.value(_SHARED) / 100
-        drawn = draw_network(
+        network = draw_network(stage, learned.ways(key), gain_db=gain, draws=draws, seed=seed)
+        ends = draw_ends(
             stage,
-            scale,
-            ways.get(key, ()),
-            gain_db=gain,
-            offset_db=assumptions.span("radio_house_offset_db"),
-            shared=shared,
+            learned.scale,
+            margin_db=_margins_db(stage, learned, assumptions)[:, : stage.base] + gain[: stage.base],
+            shared=assumptions.value(_SHARED) / 100,
             draws=draws,
             seed=seed,
         )
-        out[key] = _foreseen(rows, answer, scale, drawn, circuits=circuits, progress=progress)
+        drawn = _Drawn(network, *ends, learned.scale)
+        out[key] = _foreseen(rows, answer, drawn, circuits=circuits, progress=progress)
     lost = [key for key in house.networks if key not in stages]
     for key in lost:
         members = tuple(d.id for d in answer.devices if d.network == key)
         out[key] = NetworkForeseen(key, (), {}, members, ())
+    count = learned.count
     leans = tuple(dict.fromkeys((_SHARED, *(name for d in answer.devices for name in d.assumptions))))
     notes = tuple(_notes(rows, draws, no_circuit, interfered=heard is not None))
-    return Foreseen(out, draws, seed, scale.likely[1], count, notes, leans)
+    return Foreseen(out, draws, seed, learned.scale.likely[1], count, notes, leans)
+
+
+def _margins_db(stage: Staged, learned: Learned, assumptions: Assumptions) -> Floats:
+    """Margins of all links on the stage in three readings, as learned, else with the house's offset."""
+    links = learned.links(stage.network)
+    margin_db: Floats = links.margin_db
+    if any(stage.network in p.networks for p in learned.parameters):
+        return margin_db
+    offset_db: Floats = np.array(assumptions.span("radio_house_offset_db"), np.float64).reshape(3, 1)
+    out: Floats = margin_db - offset_db
+    return out
 
 
 def _gain_db(stage: Staged, protocol: Protocol, heard: Heard | None) -> Floats:
@@ -117,13 +124,12 @@ def _gain_db(stage: Staged, protocol: Protocol, heard: Heard | None) -> Floats:
 def _foreseen(
     rows: Schedule,
     answer: Reach,
-    scale: Scale,
-    drawn: tuple[Network, Floats, Floats],
+    drawn: "_Drawn",
     *,
     circuits: Mapping[str, tuple[str, ...]],
     progress: Progress,
 ) -> NetworkForeseen:
-    network, low, high = drawn
+    network, scale = drawn.network, drawn.scale
     stage = network.staged
     ends = Ends(stage.real, stage.links.a[: stage.base], stage.links.b[: stage.base])
     steps = steps_of(ends, network.forwards[: stage.real])
@@ -132,7 +138,8 @@ def _foreseen(
     needs = {d.id: bool(d.needs) for d in answer.devices}
     placed = set(answer.paths.sites.places)
     known = [n for n in range(1, stage.real) if stage.links.stations[n].place in placed]
-    devices = tuple(_device(network, gone, n, float(low[n]), float(high[n])) for n in known)
+    scatter = network.scatter()
+    devices = tuple(_device(drawn, gone, n, float(scatter[n])) for n in known)
     words = {}
     for d in devices:
         word = scale.word(Chances(d.model_low, d.reached.share, d.model_high))
@@ -142,19 +149,30 @@ def _foreseen(
     return NetworkForeseen(stage.network, devices, words, hidden, cases)
 
 
-def _device(network: Network, gone: Gone, number: int, low: float, high: float) -> DeviceChance:
+@dataclass(frozen=True, slots=True, eq=False)
+class _Drawn:
+    """A network as drawn, and the least and greatest share of each station over the ends of everything."""
+
+    network: Network
+    low: Floats
+    high: Floats
+    scale: Scale
+
+
+def _device(drawn: _Drawn, gone: Gone, number: int, scatter: float) -> DeviceChance:
+    network = drawn.network
     draws, whole = network.draws, int(gone.whole[number])
     ids = network.staged.ids
     left = {
         ids[gone.repeaters[r]]: wilson(hits=whole - int(gone.lost[r, number]), draws=draws)
-        for r in np.flatnonzero(gone.lost[:, number]).tolist()
+        for r in np.flatnonzero(gone.lost[:, number] >= LEAST_CHANGE * draws).tolist()
     }
-    share = whole / draws
+    share, one = whole / draws, wilson(hits=whole, draws=draws)
     return DeviceChance(
         ids[number],
-        wilson(hits=whole, draws=draws),
-        min(low, share),
-        max(high, share),
+        Drawn(min(one.low, max(share - scatter, 0.0)), share, max(one.high, min(share + scatter, 1.0))),
+        min(float(drawn.low[number]), share),
+        max(float(drawn.high[number]), share),
         wilson(hits=int(gone.safe[number]), draws=draws),
         left,
     )
@@ -162,8 +180,9 @@ def _device(network: Network, gone: Gone, number: int, low: float, high: float) 
 
 def _notes(rows: Schedule, draws: int, no_circuit: Sequence[str], *, interfered: bool) -> Iterator[str]:
     yield (
-        f"A chance is the share of {draws} draws in which some route works; its interval is what so few "
-        "draws leave open, and the model's own doubt stands apart from it."
+        f"A chance is the share of {draws} draws, over {WAYS} ways that the house may be, in which some "
+        "route works; its interval is what so few draws leave open. Apart from it stands what the model "
+        "leaves open: the chance at the ends of everything assumed or unknown, all together."
     )
     if not interfered:
         yield "Nothing is counted of others on the air: survey the channel to know."
