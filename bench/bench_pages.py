@@ -1,7 +1,8 @@
 """What the people of a desk wait for: every sheet of a large house, and an edit with its answers.
 
 A real `secondfix serve` with a terrace of 300 boxes; four people at it who rest a moment between sheets.
-Times are those of the whole request, beside the sheet for signing in, which asks nothing of any house.
+Times are those of the whole request, beside the sheet for signing in, which asks nothing of any house. Typed
+are a note, a power, a count and a plate by turns: a note asks no rule again, a plate the radio too.
 """
 
 from __future__ import annotations
@@ -19,7 +20,7 @@ from dataclasses import dataclass, field
 from functools import cache, partial
 from http.client import HTTPConnection
 from pathlib import Path
-from threading import Thread
+from threading import Event, Thread
 from urllib.parse import urlencode
 
 from bench.figures import Pair, figure
@@ -33,7 +34,14 @@ BOXES = 300
 PEOPLE = 4
 ROUNDS = 4
 RESTS_S = (0.2, 0.6)
-EDITS = 12
+NO_REST_S = (0.0, 0.0)
+EDITS = 16
+CELLS: dict[str, Callable[[int], str]] = {
+    "note": lambda n: f"seen {n} times",
+    "power": lambda n: str(20 + n),
+    "count": lambda n: str(2 + n % 7),
+    "plate": lambda n: ("Metal", "Plastic")[n // 4 % 2],
+}
 TOKEN = "b" * 32  # against requests from elsewhere: the cookie and the form say the same
 BARE = "/sign-in"
 
@@ -46,6 +54,7 @@ class Waited:
     after_an_edit: dict[str, float] = field(default_factory=dict)
     edits_alone: list[float] = field(default_factory=list)
     edits_among_others: list[float] = field(default_factory=list)
+    edits_without_pause: list[float] = field(default_factory=list)
 
 
 @dataclass
@@ -61,9 +70,11 @@ class Person:
         """Seconds until a sheet has come whole."""
         return self._asks("GET", path, "")
 
-    def types(self, gang: str, words: str) -> float:
-        """Seconds until an edit of one cell has come back with its answers."""
-        form = {"base": self.base, "csrfmiddlewaretoken": TOKEN, "cells": json.dumps([[gang, "note", words]])}
+    def types(self, gang: str, number: int) -> float:
+        """Seconds until an edit of one cell has come back with its answers: of each column in turn."""
+        column = list(CELLS)[number % len(CELLS)]
+        cells = json.dumps([[gang, column, CELLS[column](number)]])
+        form = {"base": self.base, "csrfmiddlewaretoken": TOKEN, "cells": cells}
         return self._asks("POST", f"/house/{self.house_id}/schedule/cells", urlencode(form))
 
     def _asks(self, method: str, path: str, form: str) -> float:
@@ -117,21 +128,25 @@ def waited() -> Waited:
     with desk() as sits:
         one = sits()
         paths = [BARE, *(path_of(sheet.name, one.house_id) for sheet in HOUSE_SHEETS)]
-        gangs = [f"{box}.1" for box in _boxes()]
+        gang, other = _gangs_that_feed()[:2]
         one.reads(paths[1])  # the first check of all
-        out.edits_alone = [one.types(gangs[0], f"alone {n}") for n in range(EDITS)][1:]
+        out.edits_alone = [one.types(gang, n) for n in range(EDITS + 4)][4:]
         out.after_an_edit = {path: one.reads(path) for path in paths}
         out.passing = {path: [] for path in paths}
         at_once(*(partial(passing, sits(), paths, out.passing, seed) for seed in range(PEOPLE)))
-        writing = partial(typing, one, gangs[1], out.edits_among_others)
-        ignored: dict[str, list[float]] = {path: [] for path in paths}
-        at_once(writing, *(partial(passing, sits(), paths, ignored, seed) for seed in range(PEOPLE - 1)))
+        for rests_s, waited_for in ((RESTS_S, out.edits_among_others), (NO_REST_S, out.edits_without_pause)):
+            over = Event()
+            readers = [
+                partial(turning_pages, sits(), paths, seed, rests_s, over) for seed in range(PEOPLE - 1)
+            ]
+            at_once(partial(typing, one, other, waited_for, over), *readers)
     return out
 
 
-def _boxes() -> list[str]:
+def _gangs_that_feed() -> list[str]:
     house = terrace(json.loads(DEMO.read_text(encoding="utf-8")), boxes=BOXES)
-    return [box for box, stands in house["boxes"].items() if "1" in stands["gangs"]]
+    boxes = house["boxes"].items()
+    return [f"{box}.{key}" for box, b in boxes for key, gang in b["gangs"].items() if "load" in gang]
 
 
 def path_of(name: str, house_id: str) -> str:
@@ -159,12 +174,25 @@ def passing(person: Person, paths: list[str], into: dict[str, list[float]], seed
             time.sleep(draw.uniform(*RESTS_S))
 
 
-def typing(person: Person, gang: str, into: list[float]) -> None:
+def turning_pages(
+    person: Person, paths: list[str], seed: int, rests_s: tuple[float, float], over: Event
+) -> None:
+    """Sheet after sheet until told to stop."""
+    draw = random.Random(seed)
+    while not over.is_set():
+        person.reads(draw.choice(paths))
+        time.sleep(draw.uniform(*rests_s))
+
+
+def typing(person: Person, gang: str, into: list[float], over: Event) -> None:
     """One edit after another, a rest after each."""
     draw = random.Random(1)
-    for n in range(EDITS):
-        into.append(person.types(gang, f"among others {n}"))
-        time.sleep(draw.uniform(*RESTS_S))
+    try:
+        for n in range(EDITS):
+            into.append(person.types(gang, n))
+            time.sleep(draw.uniform(*RESTS_S))
+    finally:
+        over.set()
 
 
 def ninety_fifth(seconds: list[float]) -> float:
@@ -211,3 +239,19 @@ def edit_alone() -> Pair:
 @figure("edit of a cell of 300 boxes with its answers, median, three others reading, against alone", unit="s")
 def edit_among_others() -> Pair:
     return statistics.median(waited().edits_among_others), statistics.median(waited().edits_alone)
+
+
+@figure(
+    "edit of a cell of 300 boxes with its answers, median, three reading without pause, against alone",
+    unit="s",
+)
+def edit_without_pause() -> Pair:
+    return statistics.median(waited().edits_without_pause), statistics.median(waited().edits_alone)
+
+
+@figure(
+    "edit of a cell of 300 boxes with its answers, slowest, three reading without pause, against alone",
+    unit="s",
+)
+def slowest_edit() -> Pair:
+    return max(waited().edits_without_pause), statistics.median(waited().edits_alone)

@@ -58,6 +58,7 @@ MIDDLEWARE = [
     "django_htmx.middleware.HtmxMiddleware",
     "axes.middleware.AxesMiddleware",
     "secondfix.web.access.Guard",
+    "secondfix.web.frame.turns.InTurn",
 ]
 ROOT_URLCONF = "secondfix.web.urls"
 TEMPLATES: list[dict[str, Any]] = [

@@ -17,7 +17,7 @@ from secondfix.web.limits import LARGEST_BYTES, ORDINARY_BYTES
 
 __all__ = ["Authority", "Doors", "addresses_here", "keep_authority", "names_here", "serve", "serve_lan"]
 
-THREADS = 8
+THREADS = 24  # most of them may be waiting for their turn: web/frame/turns.py
 MOST_CONNECTIONS = 500
 # Answers of large houses are kept by the hundred thousand; going through them all for rings of garbage at
 # every turn took a fifth of the time of an edit, and they hold none.

@@ -15,6 +15,8 @@ from threading import Event, Lock
 from typing import Any
 from uuid import uuid4
 
+from secondfix.web.frame.turns import turns
+
 MOST_KEPT = 48
 MOST_WAITING = 6
 """Jobs of one person that have not ended."""
@@ -123,6 +125,7 @@ def cancel(job: Job) -> None:
 
 def _run(job: Job, work: Callable[[Progress], Any], size_of: Callable[[Any], int]) -> None:
     def progress(words: str) -> None:
+        turns.give_way()
         if job.stop.is_set():
             raise CancelledError
         job.done, job.at = job.done + bool(job.at), words
