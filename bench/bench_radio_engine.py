@@ -18,20 +18,21 @@ import shapely  # type: ignore[import-untyped]  # it ships no types
 from scipy.sparse import coo_array
 from scipy.sparse.csgraph import dijkstra
 
-from bench.block import block
 from bench.figures import Pair, figure, seconds_side_by_side
+from bench.manor import manor
 from secondfix.assumptions import default_assumptions
 from secondfix.files import shipped_models
-from secondfix.house import House, read_house, schedule
+from secondfix.house import House, Schedule, read_house, schedule
 from secondfix.radio import (
     Decks,
     Ends,
+    Foreseen,
     Panels,
     Spots,
     Steps,
     count_crossings,
-    device_chances,
     draw_links,
+    foresee,
     how_often,
     reach,
     reached,
@@ -281,19 +282,34 @@ def shared_shadowing() -> Pair:
     )
 
 
-@figure(
-    "chances of 60 devices with what the model leaves open and each repeater gone, against `reach`", unit="s"
-)
-def sixty_devices() -> Pair:
-    house = read_house(json.dumps(block(devices=60)).encode(), where="block", models=shipped_models())
-    if not isinstance(house, House):
-        raise RuntimeError(f"the block is unusable: {house[0]}")
-    rows, defaults = schedule(house, house.models), default_assumptions()
-    answer = reach(rows, defaults)
+@cache
+def manor_rows(places: int, seed: int) -> Schedule:
+    read = read_house(
+        json.dumps(manor(places=places, seed=seed)).encode(), where="manor", models=shipped_models()
+    )
+    if not isinstance(read, House):
+        raise RuntimeError(f"the manor is unusable: {read[0]}")
+    return schedule(read, read.models)
 
-    def drawn() -> object:
-        return device_chances(
-            answer.networks["N1"], answer.scale, most_links=15, shared=0.5, draws=DRAWS, seed=1
-        )
 
-    return seconds_side_by_side(drawn, lambda: reach(rows, defaults), rounds=5)
+def sheet_figure(places: int, seed: int, devices: int) -> None:
+    @figure(
+        f"all that a sheet shows of {places} places with {devices} devices on two networks: reach, chances in"
+        f" {DRAWS} draws with what the model leaves open, and every case, against `reach` alone",
+        unit="s",
+    )
+    def _sheet() -> Pair:
+        rows, defaults = manor_rows(places, seed), default_assumptions()
+        if len(rows.house.devices) != devices:
+            raise RuntimeError(f"{len(rows.house.devices)} devices, not {devices}")
+
+        def sheet() -> Foreseen:
+            return foresee(rows, defaults, reach(rows, defaults), draws=DRAWS, seed=1)
+
+        if sum(len(n.cases) for n in sheet().networks.values()) < devices:
+            raise RuntimeError("a case for each device or more is what a sheet shows")
+        return seconds_side_by_side(sheet, lambda: reach(rows, defaults), rounds=3)
+
+
+for _places, _seed, _devices in ((96, 7, 60), (150, 2, 86), (400, 7, 247)):
+    sheet_figure(_places, _seed, _devices)
