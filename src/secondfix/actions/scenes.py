@@ -21,19 +21,17 @@ class Resolved:
     findings: tuple[Finding, ...]
 
 
-def heard(house: House, *, assumptions: Assumptions) -> package.Air:
-    """What the time of a scene needs to know of the radio: no edit of a scene changes it."""
-    return air_of(house, radio.reach(schedule(house, house.models), settled_assumptions(house, assumptions)))
-
-
 def scenes(house: House, *, assumptions: Assumptions, air: package.Air | None = None) -> Resolved:
-    """Resolve every scene, then ask the rules about scenes; ``air`` where it is known already."""
+    """Resolve every scene, then ask the rules about scenes.
+
+    ``air`` where it is known already: no edit of a scene changes it.
+    """
     rows = schedule(house, house.models)
     settled = settled_assumptions(house, assumptions)
-    air = air or heard(house, assumptions=assumptions)
+    air = air or air_of(house, radio.reach(rows, settled))
     resolutions = package.resolve(rows)
     times = package.scene_times(rows, resolutions, settled, air)
-    return Resolved(resolutions, times, tuple(in_order(package.check(rows, settled, air))))
+    return Resolved(resolutions, times, tuple(in_order(package.check(rows, settled, air, resolutions))))
 
 
 @dataclass(frozen=True, slots=True)

@@ -20,11 +20,14 @@ class Walked:
     findings: tuple[Finding, ...]
 
 
-def walk(house: House, *, assumptions: Assumptions) -> Walked:
-    """Order the joining of every device over the links that radio is likely to have."""
+def walk(house: House, *, assumptions: Assumptions, reached: radio.Reach | None = None) -> Walked:
+    """Order the joining of every device over the links that radio is likely to have.
+
+    ``reached`` where the answer of radio is known already.
+    """
     settled = settled_assumptions(house, assumptions)
     rows = schedule(house, house.models)
-    links = joining.links_of(radio.reach(rows, settled), settled)
+    links = joining.links_of(reached or radio.reach(rows, settled), settled)
     ordered = joining.walk(rows, links, settled)
     findings = tuple(in_order(in_words_of(house, joining.check(rows, links, settled))))
     sheets = joining.worksheets(rows, ordered, naming.names(rows))

@@ -16,15 +16,18 @@ from secondfix.scenes.timing import SceneTime, scene_times
 class Asked:
     """What every check of scenes looks at."""
 
-    def __init__(self, schedule: Schedule, assumptions: Assumptions, air: Air) -> None:
+    def __init__(
+        self,
+        schedule: Schedule,
+        assumptions: Assumptions,
+        air: Air,
+        resolutions: tuple[Resolution, ...] | None = None,
+    ) -> None:
         self.schedule = schedule
         self.assumptions = assumptions
         self.air = air
-
-    @cached_property
-    def resolutions(self) -> tuple[Resolution, ...]:
+        self.resolutions = resolve(schedule) if resolutions is None else resolutions
         """One per scene."""
-        return resolve(self.schedule)
 
     @cached_property
     def reaches(self) -> dict[str, tuple[Reach, ...]]:

@@ -22,7 +22,7 @@ from secondfix.web.frame.asked import Asked
 
 def walked_of(about: Asked) -> Walked:
     """Steps in order, one worksheet a device, and findings about joining."""
-    return about.once("walk", lambda a: walk(a.house, assumptions=a.firm.assumptions))
+    return about.once("walk", lambda a: walk(a.house, assumptions=a.firm.assumptions, reached=a.reached))
 
 
 def stages_of(about: Asked) -> list[tuple[str, int, list[WalkStep]]]:

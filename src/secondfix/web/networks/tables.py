@@ -6,7 +6,6 @@ from html import escape
 
 from django.urls import reverse
 
-from secondfix.actions.reach import reach
 from secondfix.house import Duty, load_words
 from secondfix.radio import DeviceReach, Reach, Word
 from secondfix.web.frame.asked import Asked
@@ -14,8 +13,8 @@ from secondfix.web.things.tables import Extra, Table, table_of
 
 
 def reached(about: Asked) -> Reach:
-    """The answer of `reach`, worked out once for every edit."""
-    return about.once("reach", lambda a: reach(a.house, assumptions=a.firm.assumptions))
+    """The answer of radio for every device: the one that the check leans on."""
+    return about.reached
 
 
 def tables_of(about: Asked) -> tuple[Table, ...]:

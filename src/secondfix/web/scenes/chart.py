@@ -2,7 +2,8 @@
 
 from html import escape
 
-from secondfix.actions.scenes import Resolved, heard, scenes
+from secondfix.actions.air import air_of
+from secondfix.actions.scenes import Resolved, scenes
 from secondfix.house import House, Load
 from secondfix.scenes import Air, Cell, SceneSchedule, by_room, scene_schedule
 from secondfix.terms import PURPOSES
@@ -23,7 +24,7 @@ def tried_of(about: Asked, made: House) -> Resolved:
 
 
 def _air_of(about: Asked) -> Air:
-    return about.once("air", lambda a: heard(a.house, assumptions=a.firm.assumptions))
+    return about.once("air", lambda a: air_of(a.house, a.reached))
 
 
 def chart_of(about: Asked) -> SceneSchedule:

@@ -9,12 +9,13 @@ from django.http import HttpRequest, HttpResponse
 from ninja import Query, Router, Schema
 from pydantic import Field
 
+from secondfix.actions.air import air_of
 from secondfix.actions.assumptions import listed, listed_as_json
 from secondfix.actions.check import checked_as_json
 from secondfix.actions.code import code, code_as_json
 from secondfix.actions.leaned import leaned_as_json, leaned_on
 from secondfix.actions.names import Named, named_as_json, names, not_asked
-from secondfix.actions.reach import reach, reached_as_json
+from secondfix.actions.reach import reached_as_json
 from secondfix.actions.scenes import Resolved, resolved_as_json, scenes
 from secondfix.actions.select import leaning, select, selected_as_json
 from secondfix.actions.walk import Walked, walk, walked_as_json
@@ -54,7 +55,7 @@ def reach_(request: HttpRequest, house_id: HouseId, numbers: Numbers = False) ->
     """Whether radio is likely to reach every device, and by which way."""
 
     def answer(about: Asked) -> dict[str, object]:
-        made = about.once("reach", lambda a: reach(a.house, assumptions=a.firm.assumptions))
+        made = about.reached
         return {**reached_as_json(made, numbers=numbers), **_leaned(about, made.findings)}
 
     return _once(house_id, f"reach {numbers}", answer)
@@ -83,7 +84,10 @@ def scenes_(
     about = asked(house_id)
     if scene is not None and scene not in about.house.scenes:
         return told([Fault("query", "scene", f"'{scene}'", "the id of a scene of this house")], status=422)
-    made: Resolved = about.once("scenes", lambda a: scenes(a.house, assumptions=a.firm.assumptions))
+    made: Resolved = about.once(
+        "scenes",
+        lambda a: scenes(a.house, assumptions=a.firm.assumptions, air=air_of(a.house, a.reached)),
+    )
     if scene is not None:
         kept = tuple(r for r in made.resolutions if r.scene_id == scene)
         times = tuple(t for t in made.times if t.scene_id == scene)
@@ -180,7 +184,7 @@ def _leaned(about: Asked, findings: Iterable[Finding]) -> dict[str, object]:
 
 
 def _walked(about: Asked) -> Walked:
-    return about.once("walk", lambda a: walk(a.house, assumptions=a.firm.assumptions))
+    return about.once("walk", lambda a: walk(a.house, assumptions=a.firm.assumptions, reached=a.reached))
 
 
 def _zone(about: Asked) -> ZoneInfo | Fault | None:
