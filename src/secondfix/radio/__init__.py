@@ -2,6 +2,8 @@
 
 from secondfix.radio.answers import Chances, DeviceReach, Link, Reach, Word
 from secondfix.radio.as_json import reach_as_json
+from secondfix.radio.covering.answers import Cover
+from secondfix.radio.covering.covering import cover
 from secondfix.radio.engine.chances import DeviceChance, Drawn, device_chances, wilson
 from secondfix.radio.engine.drawing import Ends, draw_links
 from secondfix.radio.engine.gone import Gone, without_each
@@ -42,6 +44,7 @@ __all__ = [
     "Case",
     "CaseKind",
     "Chances",
+    "Cover",
     "Decks",
     "DeviceChance",
     "DeviceReach",
@@ -66,6 +69,7 @@ __all__ = [
     "Steps",
     "Word",
     "count_crossings",
+    "cover",
     "device_chances",
     "draw_links",
     "find_paths",

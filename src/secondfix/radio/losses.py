@@ -5,12 +5,12 @@ from functools import cache
 
 import numpy as np
 
-from secondfix.radio.crossing import Floats
+from secondfix.radio.crossing import Floats, Ints
 from secondfix.radio.g9959 import PLANS
 from secondfix.radio.openspace import free_space_loss_db
 from secondfix.radio.paths import Paths
 from secondfix.radio.slab import Layer, Wave, incoherent_loss_db
-from secondfix.radio.surfaces import Reading
+from secondfix.radio.surfaces import Reading, Surface
 from secondfix.terms import Protocol, RadioRegion
 
 # Past 75 degrees a wave goes round a wall rather than through it: engineering judgement, not sourced.
@@ -50,16 +50,22 @@ def path_losses_db(paths: Paths, frequencies_mhz: Sequence[float]) -> Floats:
 
 def crossing_losses_db(paths: Paths, frequencies_mhz: Sequence[float]) -> Floats:
     """Give what each crossing of ``paths`` loses in dB, three rows as `path_losses_db`, which sums them."""
+    return slant_losses_db(slant_table(paths.surfaces, frequencies_mhz), paths.crossed, paths.cosine)
+
+
+def slant_table(surfaces: Sequence[Surface], frequencies_mhz: Sequence[float]) -> Floats:
+    """Give what each surface takes in dB at each of `ANGLES_DEG`: (3, surfaces, angles), as its readings."""
     rows = [
-        [
-            _slant_losses(surface.readings[k], tuple(frequencies_mhz), heaviest=k > 0)
-            for surface in paths.surfaces
-        ]
+        [_slant_losses(surface.readings[k], tuple(frequencies_mhz), heaviest=k > 0) for surface in surfaces]
         for k in range(3)
     ]
-    table = np.array(rows, np.float64).reshape(3, len(paths.surfaces), len(ANGLES_DEG))
-    low, share = _between_angles(paths.cosine)
-    out: Floats = table[:, paths.crossed, low] * (1 - share) + table[:, paths.crossed, low + 1] * share
+    return np.array(rows, np.float64).reshape(3, len(surfaces), len(ANGLES_DEG))
+
+
+def slant_losses_db(table: Floats, surface: Ints, cosine: Floats) -> Floats:
+    """Read the loss of surfaces at their angles out of `slant_table`, in a straight line between two."""
+    low, share = _between_angles(cosine)
+    out: Floats = table[:, surface, low] * (1 - share) + table[:, surface, low + 1] * share
     return out
 
 
