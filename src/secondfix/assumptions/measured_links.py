@@ -18,8 +18,8 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
     Assumption(
         "radio_wall_scale_pct",
         100,
-        50,
-        150,
+        75,
+        145,
         "%",
         "what walls and floors of one material take in this house, as a share of what is computed",
         "brick and concrete by two editions of ITU-R P.2040: 72 to 148 % (computed); ends engineering "
@@ -29,12 +29,12 @@ ASSUMPTIONS: tuple[Assumption, ...] = (
     ),
     Assumption(
         "radio_distance_tenths",
-        20,
+        22,
         15,
-        25,
+        28,
         "tenths",
         "exponent of distance beside the walls, which are counted apart",
-        "ITU-R P.1238-13: 1.47 in sight, 2.39 out of sight (secondary)",
+        "ITU-R P.1238-13: 1.47 in sight to 2.78 along corridors out of sight (secondary)",
         least=5,
         most=60,
     ),

@@ -18,7 +18,6 @@ from secondfix.radio.learning.measured import Measured
 from secondfix.radio.learning.next_links import Drawing
 from secondfix.radio.learning.posterior import House, Net, houses, levels, margins, net_of
 from secondfix.radio.learning.rows import ONE_WAY_DB, Rows, rows_of
-from secondfix.radio.learning.spreads import spreads_of
 from secondfix.radio.links import Links
 from secondfix.radio.losses import band_mhz, crossing_losses_db
 from secondfix.radio.network import MOST_HOPS
@@ -81,9 +80,7 @@ class _Asked:
     @property
     def shared(self) -> float:
         """The part of the shadowing that the links of a device share."""
-        return (
-            self.assumptions.value("radio_shared_pct") if "radio_shared_pct" in self.assumptions else 30
-        ) / 100
+        return self.assumptions.value("radio_shared_pct") / 100
 
     @property
     def reading_db(self) -> float:
@@ -175,11 +172,10 @@ class _Fit:
             yield Parameter(
                 column.name, self._keys, column.words, column.unit, before, _three(column.middle + weights)
             )
-        spreads, chances = spreads_of(self._asked.assumptions)
-        at = np.interp([0.05, 0.5, 0.95], np.cumsum(chances) - chances / 2, spreads)
+        low, value, high = (float(s) for s in self._asked.assumptions.span("radio_spread_db"))
         after = _three(self.house.spread_db)
         words = "spread of a link about all this"
-        yield Parameter("spread", self._keys, words, "dB", (at[0], at[1], at[2]), after)
+        yield Parameter("spread", self._keys, words, "dB", (low, value, high), after)
 
 
 def _crossed(paths: Paths, band: Band) -> Crossed:

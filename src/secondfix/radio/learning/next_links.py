@@ -11,7 +11,8 @@ from secondfix.radio.engine.sampled import Sampled
 from secondfix.radio.engine.searching import reached, steps_of
 from secondfix.radio.links import Links
 
-LEAST_WORTH = 1e-3
+LEAST_WORTH = 0.01  # of a device
+LEAST_SHARE = 0.3  # a link that less often works is not worth the walk
 DRAWS = 1024
 MOST_LINKS = 400  # those of which it is the least certain whether they work
 
@@ -48,7 +49,8 @@ def next_links(worths: Mapping[str, Worths], *, most: int) -> tuple[NextLink, ..
 
     Meaning: the variance of 'is reached' that a straight line over the link's level takes away, summed
     over the devices, less what as many draws would show by luck alone; then level and reached are told
-    that link's part. Source: ours (the linear part of the expected fall in variance). Leaves out: that a
+    that link's part. Where nobody is in doubt, or no more, the link that tells most of all levels follows
+    (``settles`` 0). Source: ours (the linear part of the expected fall in variance). Leaves out: that a
     reading may be worth more than its straight line.
     """
     found = [link for key, one in worths.items() for link in _of_network(key, one, most)]
@@ -56,22 +58,26 @@ def next_links(worths: Mapping[str, Worths], *, most: int) -> tuple[NextLink, ..
 
 
 def _of_network(key: str, worths: Worths, most: int) -> list[NextLink]:
-    level, reached = worths.level.copy(), worths.reached.copy()
-    if not level.size:
-        return []
-    draws = level.shape[1]
+    level, reached_ = worths.level.copy(), worths.reached.copy()
+    draws, noise2 = level.shape[1], worths.reading_db**2
     found: list[NextLink] = []
+    taken = np.zeros(len(level), np.bool_)
     for _ in range(min(most, len(level))):
-        spread2 = (level**2).mean(axis=1) + worths.reading_db**2
-        along = reached @ level.T / draws  # (devices, links)
-        luck = (reached**2).mean(axis=1).sum() / draws
-        taken = (along**2).sum(axis=0) / spread2 - luck * (spread2 - worths.reading_db**2) / spread2
-        best = int(np.argmax(taken))
-        if taken[best] <= LEAST_WORTH:
-            break
-        found.append(NextLink(key, *worths.ends[best], float(4 * taken[best])))
+        own2 = (level**2).mean(axis=1)
+        spread2 = own2 + noise2
+        along = reached_ @ level.T / draws  # (devices, links)
+        luck = (reached_**2).mean(axis=1).sum() / draws
+        worth = np.where(taken, 0.0, (along**2).sum(axis=0) / spread2 - luck * own2 / spread2)
+        best = int(np.argmax(worth))
+        settles = float(4 * worth[best])
+        if settles < LEAST_WORTH:
+            settles = 0.0
+            tells = ((level @ level.T / draws) ** 2).sum(axis=0) / spread2
+            best = int(np.argmax(np.where(taken, 0.0, tells)))
+        taken[best] = True
+        found.append(NextLink(key, *worths.ends[best], settles))
         gain = level @ level[best] / draws / spread2[best]
-        reached -= np.outer(along[:, best] / spread2[best], level[best])
+        reached_ -= np.outer(along[:, best] / spread2[best], level[best])
         level -= np.outer(gain, level[best])
     return found
 
@@ -95,12 +101,13 @@ class Drawing:
 def worths_of(d: Drawing) -> Worths:
     """Draw a network some 1024 times over the ways it may be: levels of links, and whom it reaches.
 
-    Of the links whose working is least certain 400 are asked.
+    Of the links that may still be measured and likely would be heard, the 400 whose working is least certain
+    are asked.
     """
     each = max(DRAWS // max(len(d.ways), 1), 1)
     works = np.concatenate([level > 0 for level, _ in _drawn(d, each)], axis=1)
     share = works.mean(axis=1)
-    asked = np.flatnonzero(d.open & (share > 0) & (share < 1))
+    asked = np.flatnonzero(d.open & (share >= LEAST_SHARE))
     asked = np.sort(asked[np.argsort(np.abs(share[asked] - 0.5), kind="stable")[:MOST_LINKS]])
     level = np.concatenate([level[asked] for _, level in _drawn(d, each)], axis=1)
     there = _there(d, works)

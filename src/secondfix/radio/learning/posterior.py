@@ -10,7 +10,7 @@ from secondfix.radio.learning.columns import BLANK_MOST_DB, NINETY, Columns, Ent
 from secondfix.radio.learning.making import Made
 from secondfix.radio.learning.regression import Problem, sampled
 from secondfix.radio.learning.rows import Rows
-from secondfix.radio.learning.spreads import spreads_of
+from secondfix.radio.learning.spreads import before
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -53,7 +53,7 @@ def houses(rows: Rows, columns: Columns, assumptions: Assumptions, *, samples: i
     sd = np.array([c.sd for c in columns.all], np.float64)
     with_spread = np.array([c.with_spread for c in columns.all], np.bool_)
     learned: Bools = (rows.parts != 0).sum(axis=0) > 0
-    spreads, chances = spreads_of(assumptions)
+    possible = before(assumptions)
     used = np.flatnonzero(learned)
     problem = Problem(
         rows.loss,
@@ -63,12 +63,14 @@ def houses(rows: Rows, columns: Columns, assumptions: Assumptions, *, samples: i
         rows.noise2,
         sd[used],
         with_spread[used],
-        spreads,
-        chances,
+        possible.spreads,
+        possible.widths,
+        possible.chances,
     )
     found = sampled(problem, chains=samples, seed=seed)
     draw = np.random.default_rng([seed, 1])
     weights = draw.standard_normal((samples, len(sd))) * np.where(with_spread, 0.0, sd)
+    weights *= found.width[:, None]
     weights[:, used] = found.weights
     return House(weights, found.spread, found.loss, learned)
 

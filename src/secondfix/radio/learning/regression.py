@@ -19,9 +19,9 @@ class Problem:
 
     ``loss`` (rows,) is what was measured, or where ``beyond`` is True the loss that was at least there.
     ``parts`` (rows, weights). Weights are normal about 0 with ``sd``, times the spread where ``with_spread``
-    is True. A row's own part is normal with variance ``own`` times the spread squared, its noise with
-    ``noise2``. ``spreads`` lists the values that the spread may take, ``chances`` how likely each is
-    before anything is measured (summing to 1).
+    is True, else times the width. A row's own part is normal with variance ``own`` times the spread squared,
+    its noise with ``noise2``. ``spreads`` and ``widths`` list the values that spread and width may take
+    together, ``chances`` how likely each is before anything is measured (summing to 1).
     """
 
     loss: Floats
@@ -32,18 +32,20 @@ class Problem:
     sd: Floats
     with_spread: Bools
     spreads: Floats
+    widths: Floats
     chances: Floats
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Samples:
-    """Draws from the posterior, one a chain: ``weights`` (chains, weights), ``spread`` (chains,) in dB.
+    """Draws from the posterior, one a chain: ``weights`` (chains, weights), ``spread`` in dB and ``width``.
 
     ``loss`` (chains, rows) is what was measured, and for what was not heard what it may have been.
     """
 
     weights: Floats
     spread: Floats
+    width: Floats
     loss: Floats
 
 
@@ -83,13 +85,13 @@ def sampled(problem: Problem, *, chains: int, seed: int) -> Samples:
             centre = weights @ problem.parts[rows].T
             sd = np.sqrt(grid.variance[spread][:, rows])
             loss[:, rows] = centre + sd * _beyond((problem.loss[rows] - centre) / sd, draw)
-    return Samples(weights, problem.spreads[spread], loss)
+    return Samples(weights, problem.spreads[spread], problem.widths[spread], loss)
 
 
 def _grid_of(problem: Problem) -> _Grid:
     spreads = problem.spreads[:, None]
     variance = problem.own * spreads**2 + problem.noise2
-    sd = np.where(problem.with_spread, problem.sd * spreads, problem.sd)
+    sd = problem.sd * np.where(problem.with_spread, spreads, problem.widths[:, None])
     # Few rows differ in how sure they are: one product of the parts for each such kind of row.
     kinds, of_kind = np.unique(np.stack([problem.own, problem.noise2]), axis=1, return_inverse=True)
     precision = np.zeros((len(spreads), problem.parts.shape[1], problem.parts.shape[1]))
@@ -125,11 +127,12 @@ def _spread_given(
 ) -> Ints:
     """Draw each chain's value of the spread, the weights as they stand."""
     left = (loss - weights @ problem.parts.T) ** 2 @ (1 / grid.variance).T
-    own = problem.with_spread
-    count = int(own.sum())
-    scaled = ((weights[:, own] / problem.sd[own]) ** 2).sum(axis=1)[:, None] / problem.spreads**2
-    level = np.log(problem.chances) - np.log(grid.variance).sum(axis=1) / 2 - count * np.log(problem.spreads)
-    return _picked(level - (left + scaled) / 2, draw)
+    square = (weights / problem.sd) ** 2
+    level = np.log(problem.chances) - np.log(grid.variance).sum(axis=1) / 2
+    for kind, scale in ((problem.with_spread, problem.spreads), (~problem.with_spread, problem.widths)):
+        left += square[:, kind].sum(axis=1)[:, None] / scale**2
+        level = level - int(kind.sum()) * np.log(scale)
+    return _picked(level - left / 2, draw)
 
 
 def _picked(likely: Floats, draw: np.random.Generator) -> Ints:
