@@ -4,6 +4,8 @@ from secondfix.radio.answers import Chances, DeviceReach, Link, Reach, Word
 from secondfix.radio.as_json import reach_as_json
 from secondfix.radio.covering.answers import Cover
 from secondfix.radio.covering.covering import cover
+from secondfix.radio.channels.answers import ChannelFigures, Channels, Choice, NetworkChannels, Share
+from secondfix.radio.channels.heard import Sends, Transmitter
 from secondfix.radio.engine.chances import DeviceChance, Drawn, device_chances, wilson
 from secondfix.radio.engine.drawing import Ends, draw_links
 from secondfix.radio.engine.gone import Gone, without_each
@@ -44,6 +46,9 @@ __all__ = [
     "Case",
     "CaseKind",
     "Chances",
+    "ChannelFigures",
+    "Channels",
+    "Choice",
     "Cover",
     "Decks",
     "DeviceChance",
@@ -57,6 +62,7 @@ __all__ = [
     "Learned",
     "Link",
     "Measured",
+    "NetworkChannels",
     "NetworkForeseen",
     "NextLink",
     "Panels",
@@ -65,8 +71,11 @@ __all__ = [
     "Predicted",
     "Reach",
     "Sampled",
+    "Sends",
+    "Share",
     "Spots",
     "Steps",
+    "Transmitter",
     "Word",
     "count_crossings",
     "cover",
