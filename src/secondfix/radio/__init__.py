@@ -2,10 +2,10 @@
 
 from secondfix.radio.answers import Chances, DeviceReach, Link, Reach, Word
 from secondfix.radio.as_json import reach_as_json
-from secondfix.radio.covering.answers import Cover
-from secondfix.radio.covering.covering import cover
 from secondfix.radio.channels.answers import ChannelFigures, Channels, Choice, NetworkChannels, Share
 from secondfix.radio.channels.heard import Sends, Transmitter
+from secondfix.radio.covering.answers import Cover
+from secondfix.radio.covering.covering import cover
 from secondfix.radio.engine.chances import DeviceChance, Drawn, device_chances, wilson
 from secondfix.radio.engine.drawing import Ends, draw_links
 from secondfix.radio.engine.gone import Gone, without_each
