@@ -34,9 +34,10 @@ class Address:
     name: str
     arguments: tuple[str, ...]
 
-    def url(self, house_id: str) -> str:
-        """The address in full."""
-        return reverse(self.name, kwargs={a: {"house_id": house_id, **VALUES}[a] for a in self.arguments})
+    def url(self, house_id: str, **other: str) -> str:
+        """The address in full; ``other`` stands for arguments that a house names otherwise."""
+        values = {"house_id": house_id, **VALUES, **other}
+        return reverse(self.name, kwargs={a: values[a] for a in self.arguments})
 
 
 def addresses() -> list[Address]:

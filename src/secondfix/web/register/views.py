@@ -57,7 +57,12 @@ def house(request: HttpRequest, house_id: str) -> HttpResponse:
             return redirect("register")
         return redirect("house", house_id)
     about = asked(house_id)
-    context = {"counts": about.checked.counts, "survey": about.checked.survey, "stages": door.Stage.choices}
+    context = {
+        "counts": about.checked.counts,
+        "survey": about.checked.survey,
+        "stages": door.Stage.choices,
+        "bare": not about.house.loads and not about.house.devices,
+    }
     return show(request, "house", "register/house.html", context, house_id=house_id)
 
 

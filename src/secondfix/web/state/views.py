@@ -24,7 +24,7 @@ def status(request: HttpRequest) -> HttpResponse:
         make(now)
         return redirect("status")
     stands = door.status(now)
-    context = {"state": stands, "making": making(), "free_mb": (stands.free_bytes or 0) // 1024**2}
+    context = {"state": stands, "making": making()}
     return show(request, "status", "state/status.html", context)
 
 
