@@ -1,6 +1,7 @@
 """The legend of a plan: only what stands on the sheet, with the north arrow and the scale bar."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from functools import partial
 
 from secondfix.papers.drawing.canvas import Canvas, Rect, Xy, text_width, wrapped
 from secondfix.papers.drawing.keynotes import SHAPE_WORDS, draw_mark
@@ -8,6 +9,8 @@ from secondfix.papers.drawing.structure import PX_PER_PAPER_MM, WALL_WORDS
 from secondfix.papers.drawing.symbols import SYMBOL_WORDS, draw_symbol
 from secondfix.papers.palette import FITTING, LABEL, LEADER, WALL
 from secondfix.terms import said
+
+Row = tuple[Callable[[Canvas, Xy], None], str]  # what draws the sample, and its words
 
 LEGEND_WIDTH = 216.0
 _COLUMN, _PITCH, _HEAD = 246.0, 25.0, 40.0
@@ -48,20 +51,34 @@ def legend_height(rows: int, *, width: float) -> float:
 
 def draw_legend(canvas: Canvas, rows: Sequence[str], at: Rect, *, nec: bool) -> float:
     """As many columns as the width holds; returns how far down it reaches."""
+    return draw_rows(canvas, [(partial(_draw_sample, key=k), said(_WORDS[k], nec=nec)) for k in rows], at)
+
+
+def draw_rows(canvas: Canvas, rows: Sequence[Row], at: Rect) -> float:
+    """Samples with their words under the legend's head; returns how far down it reaches."""
     columns = max(int((at.right - at.left) // _COLUMN), 1)
     each = -(-len(rows) // columns)
     canvas.text((at.left, at.top + 14), "Legend", strong=True)
     x, y = at.left + 66, at.top
     canvas.path(f"M{x:.2f} {y + 18:.2f}v-18m-3.5 8l3.5 -9l3.5 9", weight=LEADER)
     canvas.text((x + 8, y + 14), "N", size=LABEL)
-    for n, key in enumerate(rows):
+    for n, (draw, words) in enumerate(rows):
         column, row = divmod(n, each)
-        at_row = (at.left + _COLUMN * column, at.top + _HEAD + _PITCH * row)
-        _draw_row(canvas, key, said(_WORDS[key], nec=nec), at_row)
+        left, top = at.left + _COLUMN * column, at.top + _HEAD + _PITCH * row
+        draw(canvas, (left, top))
+        lines = wrapped(words, width=LEGEND_WIDTH - 40, size=LABEL)
+        for k, line in enumerate(lines):
+            above = 5 if len(lines) > 1 else 0
+            canvas.text((left + 34, top + 3 + 12 * k - above), line, size=LABEL)
     return at.top + _HEAD + _PITCH * each
 
 
-def _draw_row(canvas: Canvas, key: str, words: str, at: Xy) -> None:
+def plan_row(key: str, *, nec: bool) -> Row:
+    """A row of a plan's own legend, for another drawing over a plan."""
+    return partial(_draw_sample, key=key), said(_WORDS[key], nec=nec)
+
+
+def _draw_sample(canvas: Canvas, at: Xy, *, key: str) -> None:
     left, y = at
     p = canvas.palette
     if key in SYMBOL_WORDS:
@@ -82,9 +99,6 @@ def _draw_row(canvas: Canvas, key: str, words: str, at: Xy) -> None:
         canvas.text(
             (left + 12, y + 3), sample, size=LABEL, colour=shade, strong=key == _COUNT, anchor="middle"
         )
-    lines = wrapped(words, width=LEGEND_WIDTH - 40, size=LABEL)
-    for n, line in enumerate(lines):
-        canvas.text((left + 34, y + 3 + 12 * n - (5 if len(lines) > 1 else 0)), line, size=LABEL)
 
 
 def draw_scale_bar(canvas: Canvas, scale: int, at: Xy, *, nec: bool) -> None:
