@@ -67,6 +67,17 @@ def as_shapes(spots: Spots, panels: Panels) -> tuple[Any, Any]:
     return shapely.linestrings(np.stack([at[a], at[b]], axis=1)), shapely.linestrings(ends)
 
 
+def side_by_side(engine: Callable[[], object], library: Callable[[], object], *, rounds: int) -> Pair:
+    """Seconds of each; the engine ten times to a round, or what the library left behind is timed too."""
+
+    def ten_times() -> None:
+        for _ in range(10):
+            engine()
+
+    value, baseline = seconds_side_by_side(ten_times, library, rounds=rounds)
+    return value / 10, baseline
+
+
 def same_but_grazes(counted: Any, expected: Any) -> None:
     """A sight line exactly through a wall's end is a matter of rule; such pairs are one in a thousand."""
     off = int(np.count_nonzero(counted != expected))
@@ -88,9 +99,7 @@ def crossings_against_a_loop() -> Pair:
 
     counted = count_crossings(spots, panels, NO_DECKS, kinds=4)
     same_but_grazes(counted[::500].sum(axis=1), np.array(loop()))
-    value, baseline = seconds_side_by_side(
-        lambda: count_crossings(spots, panels, NO_DECKS, kinds=4), loop, rounds=3
-    )
+    value, baseline = side_by_side(lambda: count_crossings(spots, panels, NO_DECKS, kinds=4), loop, rounds=3)
     return value, baseline * len(sights) / len(some)
 
 
@@ -109,9 +118,7 @@ def crossings_against_a_tree() -> Pair:
 
     counted = count_crossings(spots, panels, NO_DECKS, kinds=4)
     same_but_grazes(counted[::20].sum(axis=1), tree())
-    value, baseline = seconds_side_by_side(
-        lambda: count_crossings(spots, panels, NO_DECKS, kinds=4), tree, rounds=3
-    )
+    value, baseline = side_by_side(lambda: count_crossings(spots, panels, NO_DECKS, kinds=4), tree, rounds=3)
     return value, baseline * len(sights) / len(some)
 
 
@@ -180,7 +187,7 @@ def reach_pair(devices: int, library: Callable[[Mesh, range], Any], draws: int, 
     bits = reached(m.steps, words, most_links=MOST_LINKS, plain=plain) & first
     if not np.array_equal(how_often(bits), library(m, range(draws))):
         raise RuntimeError("the engine and the library reach different devices in the same draws")
-    value, baseline = seconds_side_by_side(
+    value, baseline = side_by_side(
         lambda: reached(m.steps, m.links, most_links=MOST_LINKS, plain=plain),
         lambda: library(m, range(draws)),
         rounds=5,
