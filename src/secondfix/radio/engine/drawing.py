@@ -121,10 +121,16 @@ def _around(spread_db: Floats, draws: int, seed: int) -> NDArray[np.int16]:
     each, which = np.unique(spread_db, return_inverse=True)
     for n, spread in enumerate(each.tolist()):
         if spread > 0:
-            one = np.clip(np.rint(_quantiles() * (spread * UNITS)), -MOST // 2, MOST // 2).astype(np.int16)
             rows = np.flatnonzero(which == n)
-            out[rows] = one[drawn[rows]]
+            if len(rows) * draws < 1 << 16:  # few draws: their own values, not a table of all
+                out[rows] = _in_units(_quantiles()[drawn[rows]] * (spread * UNITS))
+            else:
+                out[rows] = _in_units(_quantiles() * (spread * UNITS))[drawn[rows]]
     return out
+
+
+def _in_units(values: Floats) -> NDArray[np.int16]:
+    return np.clip(np.rint(values), -MOST // 2, MOST // 2).astype(np.int16)
 
 
 @cache
