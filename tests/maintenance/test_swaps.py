@@ -108,6 +108,22 @@ def test_a_switch_for_another_mains_voltage_is_a_danger_and_never_among_the_near
     assert not foreign
 
 
+def test_each_model_tried_is_told_before_it_is_and_the_rest_may_be_called_off(
+    demo: House, models: dict[str, Model]
+) -> None:
+    told: list[str] = []
+
+    def stop_at_the_third(words: str) -> None:
+        told.append(words)
+        if len(told) == 3:
+            raise InterruptedError
+
+    with pytest.raises(InterruptedError):
+        planned(demo, "D15", Unit("tavrindo-finch@1"), models=models, progress=stop_at_the_third)
+    assert [words.partition(" of ")[0] for words in told] == ["model 1", "model 2", "model 3"]
+    assert any(told[0].endswith(f", {model.title}") for model in models.values())
+
+
 def test_a_relay_for_a_dimmer_is_for_tonight(demo: House, models: dict[str, Model]) -> None:
     plan = planned(demo, "D15", Unit("plimmet-osier-one@1"), models=models)
     assert plan.outcome is Outcome.LOSSES

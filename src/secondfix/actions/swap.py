@@ -1,6 +1,6 @@
 """Swap: replace a failed device, find out which it is, or put a network back after its controller went."""
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import asdict, dataclass
 
 from secondfix import joining, maintenance, naming, radio
@@ -30,8 +30,12 @@ def swap(
     models: Mapping[str, Model],
     assumptions: Assumptions,
     whole: bool = True,
+    progress: Callable[[str], None] = lambda _: None,
 ) -> Swapped | list[Fault]:
-    """Work out a swap in the house as its journal found it. ``failed`` is a device, box, gang or place."""
+    """Work out a swap in the house as its journal found it. ``failed`` is a device, box, gang or place.
+
+    ``progress`` is told the words of each model that is tried, before it is, and may raise.
+    """
     built = as_built(house, journal, models=models)
     device = maintenance.device_at(built.house, failed)
     if isinstance(device, list):
@@ -47,6 +51,7 @@ def swap(
         journal=journal,
         reach=reach,
         whole=whole,
+        progress=progress,
     )
     return plan if isinstance(plan, list) else Swapped(built, plan)
 

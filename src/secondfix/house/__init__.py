@@ -32,7 +32,7 @@ from secondfix.house.looks import (
 from secondfix.house.merging import FieldChange, FieldConflict, Merged, Side, field_changes, merge_documents
 from secondfix.house.multiway import Arrangement, Multiway, OthersAct
 from secondfix.house.parts import GangId, Id, Name, Note, Part, Slot
-from secondfix.house.read import LARGEST_FILE_BYTES, MOST_FAULTS, read_house
+from secondfix.house.read import LARGEST_FILE_BYTES, MOST_FAULTS, read_house, read_plain
 from secondfix.house.scenes import Command, NamePart, NamingPolicy, Scene, SceneRule, Selector, Start
 from secondfix.house.switch_schedule import Channel, Row, Schedule, schedule
 from secondfix.house.text import parse
@@ -124,6 +124,7 @@ __all__ = [
     "position_look",
     "purpose_look",
     "read_house",
+    "read_plain",
     "schedule",
     "settled",
     "shell_look",

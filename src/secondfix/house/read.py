@@ -11,7 +11,7 @@ from secondfix.house.references import reference_faults
 from secondfix.house.shape import shape_faults
 from secondfix.house.text import LARGEST_FILE_BYTES, parse
 
-__all__ = ["LARGEST_FILE_BYTES", "MOST_FAULTS", "read_house"]
+__all__ = ["LARGEST_FILE_BYTES", "MOST_FAULTS", "read_house", "read_plain"]
 
 MOST_FAULTS = 200
 
@@ -25,8 +25,11 @@ def read_house(data: bytes, *, where: str, models: Mapping[str, Model]) -> House
     the file. The caller caps what it prints at ``MOST_FAULTS``.
     """
     plain, faults = parse(data, where=where)
-    if faults:
-        return faults
+    return faults or read_plain(plain, where=where, models=models)
+
+
+def read_plain(plain: Any, *, where: str, models: Mapping[str, Model]) -> House | list[Fault]:
+    """The same from a plain value that came out of JSON; parts of a house that was read may stand in it."""
     house = shape_faults(plain, where=where)
     if isinstance(house, list):
         return house

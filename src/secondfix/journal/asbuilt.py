@@ -1,14 +1,13 @@
 """The as-built house: the house document as the journal found it, and how it differs from the revision."""
 
-import json
 import re
 from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass, replace
 
 from secondfix.catalogue import Model
-from secondfix.house import Fault, House, read_house
+from secondfix.house import Fault, House, read_plain
 from secondfix.journal.differences import Difference, differences
-from secondfix.journal.draft import Draft, draft_of
+from secondfix.journal.draft import Draft, Plain, draft_of
 from secondfix.journal.entry import Entry
 from secondfix.journal.folding import Folded, fold
 from secondfix.journal.journal import Journal
@@ -55,12 +54,15 @@ def as_built(
     at_hand = {**models, **house.models}
     aside: dict[str, Told] = {}
     told: list[Told] = [*folded.told]
+    untouched = draft_of(house).plain
     while True:
         draft = _drafted(house, _without(folded, aside.keys()), at_hand)
-        read = _read(house, draft, at_hand)
+        read = _read(house, untouched, draft, at_hand)
         if isinstance(read, House):
             break
-        blamed = _blamed(read, draft) or _each_alone(house, folded, draft, at_hand) or _all(read, draft)
+        blamed = (
+            _blamed(read, draft) or _each_alone(house, untouched, folded, draft, at_hand) or _all(read, draft)
+        )
         if not blamed:
             raise ValueError(f"the revision itself cannot be read: {read[0]}")
         told += [t for t in draft.told if t.entry in blamed]
@@ -97,11 +99,17 @@ def _only(folded: Folded, wanted: Callable[[Entry], bool]) -> Folded:
     return replace(folded, current={r: entries for r, entries in kept.items() if entries})
 
 
-def _read(house: House, draft: Draft, models: Mapping[str, Model]) -> House | list[Fault]:
+def _read(house: House, untouched: Plain, draft: Draft, models: Mapping[str, Model]) -> House | list[Fault]:
+    """The house of a draft; what it has as ``untouched`` is shared with ``house``, not made again."""
     had = house.model_fields_set
     plain = {key: value for key, value in draft.plain.items() if value != {} or key in had}
-    data = json.dumps(plain, ensure_ascii=False).encode()
-    return read_house(data, where="as-built", models=models)
+    for name, members in plain.items():
+        if isinstance(members, dict) and isinstance(stand := getattr(house, name, None), dict):
+            was = untouched.get(name, {})
+            plain[name] = {
+                key: stand[key] if key in was and part == was[key] else part for key, part in members.items()
+            }
+    return read_plain(plain, where="as-built", models=models)
 
 
 def _blamed(faults: list[Fault], draft: Draft) -> dict[str, Told]:
@@ -116,12 +124,14 @@ def _blamed(faults: list[Fault], draft: Draft) -> dict[str, Told]:
     return found
 
 
-def _each_alone(house: House, folded: Folded, draft: Draft, models: Mapping[str, Model]) -> dict[str, Told]:
+def _each_alone(
+    house: House, untouched: Plain, folded: Folded, draft: Draft, models: Mapping[str, Model]
+) -> dict[str, Told]:
     """Where a fault lies beside what was touched: the entries that alone would give such a house."""
     found: dict[str, Told] = {}
     for entry in {e.id: e for entries in draft.by.values() for e in entries}.values():
         alone = _drafted(house, _only(folded, entry.__eq__), models)
-        read = _read(house, alone, models)
+        read = _read(house, untouched, alone, models)
         if not isinstance(read, House):
             found[entry.id] = _cannot_be(entry, read[0])
     return found

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from secondfix.house import House, is_nec
+from secondfix.house import House, Part, is_nec
 from secondfix.journal.entry import Entry
 from secondfix.terms import KIND_LABELS, KNOWN_LABELS, POWER_LOSS_LABELS, PURPOSES, Known, printed_mm
 
@@ -57,17 +57,21 @@ class _At:
 def differences(revision: House, found: House, by: Mapping[str, list[Entry]]) -> tuple[Difference, ...]:
     """Every difference, in the order of the document. ``by`` gives paths the entries that touched them."""
     nec = is_nec(found)
-    before, after = (h.model_dump(mode="json") for h in (revision, found))
     out: list[Difference] = []
     for collection, noun in _NOUNS.items():
-        old, new = before[collection], after[collection]
+        old, new = getattr(revision, collection), getattr(found, collection)
         for key in _keys(old, new):
-            at = _At(noun, f"{collection}.{key}", key, by, nec)
-            out += _of_object(at, old.get(key), new.get(key))
+            if old.get(key) is not new.get(key):  # what both share does not differ
+                at = _At(noun, f"{collection}.{key}", key, by, nec)
+                out += _of_object(at, _plain(old.get(key)), _plain(new.get(key)))
     return tuple(out)
 
 
-def _keys(old: Plain, new: Plain) -> list[str]:
+def _plain(part: Part | None) -> Plain | None:
+    return None if part is None else part.model_dump(mode="json")
+
+
+def _keys(old: Mapping[str, object], new: Mapping[str, object]) -> list[str]:
     return [*old, *(key for key in new if key not in old)]
 
 

@@ -1,6 +1,6 @@
 """Models that would do in the same place: every one at hand is tried by the same question."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 from secondfix.catalogue import Form, Model, Output
 from secondfix.maintenance.plan import Nearest, Outcome
@@ -18,18 +18,21 @@ def outcome_of(one: Tried) -> Outcome:
     return Outcome.LOSSES if one.losses else Outcome.KEPT
 
 
-def nearest_of(ground: Ground, asked: tuple[Unit, ...], *, whole: bool) -> tuple[Nearest, ...]:
+def nearest_of(
+    ground: Ground, asked: tuple[Unit, ...], *, whole: bool, progress: Callable[[str], None] = lambda _: None
+) -> tuple[Nearest, ...]:
     """At most five that are not refused: those that keep everything first, then those that lose least.
 
     Among equals: same protocol, same maker, as many gangs, as many mounts as the failed device had.
+    ``progress`` is told the words of each try before it is made, and may raise.
     """
     tried_already = asked[0].model if len(asked) == 1 else ""
-    found = [
-        (outcome_of(one), one, model)
-        for model in _candidates(ground.site)
-        if model.key != tried_already
-        for one in [tried(ground, (Unit(model.key),), whole=whole)]
-    ]
+    others = [model for model in _candidates(ground.site) if model.key != tried_already]
+    found: list[tuple[Outcome, Tried, Model]] = []
+    for number, model in enumerate(others, 1):
+        progress(f"model {number} of {len(others)}, {model.title}")
+        one = tried(ground, (Unit(model.key),), whole=whole)
+        found.append((outcome_of(one), one, model))
     ranked = sorted(
         (f for f in found if f[0] is not Outcome.REFUSED),
         key=lambda f: (_ORDER.index(f[0]), len(f[1].losses), len(f[1].open), *_distance(ground.site, f[2])),

@@ -1,6 +1,6 @@
 """Swap: a failed device and what goes in its place, so that every button does again what it did."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 
 from secondfix.assumptions import Assumptions
@@ -38,6 +38,7 @@ def swap(
     reach: Reach | None = None,
     whole: bool = True,
     nearest: bool = True,
+    progress: Callable[[str], None] = lambda _: None,
 ) -> SwapPlan | list[Fault]:
     """What it comes to, or every fault of the question. Pure; nothing is written.
 
@@ -45,8 +46,9 @@ def swap(
     seen). ``units`` go in for the device ``failed`` (KeyError if the house lacks it). ``reach`` is radio's
     answer for this house: without it nobody can say who hangs on the device. ``whole``: lead commands to
     the old whole-device entry to the new one; else scenes lose them and are taught gang by gang.
-    ``nearest``: also try every other model in its place. Identity is address and endpoint: names decide
-    nothing. Leaves out: the firm's stock, prices, and what another's controller holds.
+    ``nearest``: also try every other model in its place; ``progress`` is told the words of each try before
+    it is made, and may raise. Identity is address and endpoint: names decide nothing. Leaves out: the firm's
+    stock, prices, and what another's controller holds.
     """
     asked = tuple(units)
     faults = faults_of(house, failed, asked, {**models, **house.models})
@@ -57,7 +59,9 @@ def swap(
     ground = ground_of(site, assumptions, models, children=children or (), node=_node(house, journal, failed))
     one = tried(ground, asked, whole=whole)
     outcome = outcome_of(one)
-    others = nearest_of(ground, asked, whole=whole) if nearest and outcome is not Outcome.KEPT else ()
+    others: tuple[Nearest, ...] = ()
+    if nearest and outcome is not Outcome.KEPT:
+        others = nearest_of(ground, asked, whole=whole, progress=progress)
     plan = _plan(ground, one, outcome, children=children, others=others)
     return with_snags(plan, open_there(site, fold(house, journal).open_snags))
 
