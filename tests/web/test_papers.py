@@ -199,3 +199,30 @@ def test_a_house_without_a_box_says_what_comes_first(reader: Client, office: doo
     assert isinstance(door.begin_house(json.dumps(plain).encode(), by=office), door.Saved)
     page = reader.get(f"/house/{house['id']}/papers").content.decode()
     assert "There is nothing to draw yet" in page
+
+
+def test_after_a_new_start_of_the_desk_the_sheet_says_that_its_work_is_gone(
+    reader: Client, house_id: str
+) -> None:
+    job = printed(reader, house_id, what="findings")
+    url = f"/house/{house_id}/papers/{job.id}"
+    jobs._jobs.clear()  # they are in memory alone
+    answer = reader.get(url)
+    assert answer.status_code == 404
+    for part in (
+        "no longer kept",
+        "started again",
+        f'href="/house/{house_id}/papers">Choose the papers again',
+    ):
+        assert part in answer.content.decode()
+    assert reader.post(url, {"act": "cancel"}).status_code == 404
+    assert reader.get(f"{url}/findings.pdf").status_code == 404
+
+
+def test_a_sheet_that_watched_it_is_told_in_its_place_and_asks_no_more(reader: Client, house_id: str) -> None:
+    asked = reader.get(f"/house/{house_id}/papers/{'0' * 32}", headers={"HX-Request": "true"})
+    part = asked.content.decode()
+    assert asked.status_code == 200  # else it would not take the place of what is watched
+    assert part.startswith('<section id="job"')
+    assert "no longer kept" in part
+    assert "hx-get" not in part

@@ -80,6 +80,8 @@ def drawing(request: HttpRequest, house_id: str, drawing_file: str) -> HttpRespo
 def job(request: HttpRequest, house_id: str, job_id: str) -> HttpResponse:
     """How far it has come; cancelled where its own person or a writer says so."""
     found = _found(house_id, job_id)
+    if found is None:
+        return _gone(request, house_id)
     if request.method == "POST":
         if found.by == person(request).username or person(request).may_write:
             jobs.cancel(found)
@@ -94,8 +96,8 @@ def job(request: HttpRequest, house_id: str, job_id: str) -> HttpResponse:
 @require_GET
 def job_file(request: HttpRequest, house_id: str, job_id: str, name: str) -> HttpResponse:
     """One file that a job made, or all in one."""
-    printed = _found(house_id, job_id).result
-    if not isinstance(printed, Printed) or (name != _ALL and name not in printed.files):
+    printed = _printed(house_id, job_id)
+    if printed is None or (name != _ALL and name not in printed.files):
         raise door.UnknownError(f"no file {name[:40]} of this work")
     return _file(name, zipped(printed.files, datetime.now(UTC)) if name == _ALL else printed.files[name])
 
@@ -121,19 +123,28 @@ def page_png(request: HttpRequest, house_id: str, job_id: str, name: str, number
 
 
 def _pdf(house_id: str, job_id: str, name: str) -> bytes:
-    printed = _found(house_id, job_id).result
-    if not isinstance(printed, Printed) or name not in printed.files or not name.endswith(".pdf"):
+    printed = _printed(house_id, job_id)
+    if printed is None or name not in printed.files or not name.endswith(".pdf"):
         raise door.UnknownError(f"no paper {name[:40]} of this work")
     return printed.files[name]
 
 
-def _found(house_id: str, job_id: str) -> jobs.Job:
+def _found(house_id: str, job_id: str) -> jobs.Job | None:
     found = jobs.find(job_id, house_id=house_id)
-    if found is None or found.kind != "paper":
-        raise door.UnknownError(
-            "no such work of this house; the desk began anew, or later work took its place"
-        )
-    return found
+    return found if found and found.kind == "paper" else None
+
+
+def _printed(house_id: str, job_id: str) -> Printed | None:
+    found = _found(house_id, job_id)
+    return found.result if found and isinstance(found.result, Printed) else None
+
+
+def _gone(request: HttpRequest, house_id: str) -> HttpResponse:
+    """Work is kept in memory alone: after a new start of the desk its sheet says so, with a way on."""
+    door.house_row(house_id)
+    if request.htmx and not request.htmx.boosted:  # type: ignore[attr-defined] # django_htmx puts it there
+        return render(request, "papers/gone.html", {"house": {"id": house_id}})
+    return show(request, "job", "papers/job.html", {"job": None}, house_id=house_id, status=404)
 
 
 def _file(name: str, data: bytes) -> HttpResponse:
