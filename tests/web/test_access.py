@@ -4,6 +4,7 @@ import pytest
 from django.test import Client
 
 from tests.web.addresses import addresses, calls
+from tests.web.conftest import signed_in
 from secondfix.store import door
 from secondfix.web.access import RULES, Who
 
@@ -45,7 +46,7 @@ def test_a_reader_changes_nothing(reader: Client, house_id: str) -> None:
 
 
 # Stand only on a desk that is served to its network, or once a backup or a paper was made.
-NOT_YET = {"authority", "backup", "job", "job-file", "page", "page-png"}
+NOT_YET = {"authority", "backup", "job", "job-file", "page", "page-png", "radio-work"}
 
 
 def test_a_writer_may_look_at_everything(writer: Client, house_id: str) -> None:
@@ -123,3 +124,20 @@ def test_what_is_not_there_and_what_is_not_allowed_are_told_on_a_sheet_with_a_wa
         assert words in page
         assert "Nothing was changed" in page
         assert 'href="/"' in page
+
+
+def test_a_slip_of_the_desk_itself_is_told_on_a_sheet_without_what_it_was(
+    office: door.Account, house_id: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def fails(*_: object, **__: object) -> None:
+        raise RuntimeError("the inner words of a slip")
+
+    client = signed_in(office)
+    client.raise_request_exception = False
+    monkeypatch.setattr("secondfix.web.register.views.show", fails)
+    answer = client.get(f"/house/{house_id}/")
+    page = answer.content.decode()
+    assert answer.status_code == 500
+    assert "The desk could not answer" in page
+    assert "inner words" not in page
+    assert 'href="/"' in page

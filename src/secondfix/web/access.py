@@ -85,6 +85,8 @@ RULES: dict[str, Rule] = {
     "plan": ASKED,
     "networks": SHEET,
     "choose": SHEET,
+    "radio": ASKED,
+    "radio-work": ASKED,
     # the book: cover sheet, history, issues, key ring
     "cover": SHEET,
     "history": SHEET,

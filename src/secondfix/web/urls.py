@@ -17,6 +17,7 @@ urlpatterns = [
     path("", include("secondfix.web.things.urls")),
     path("", include("secondfix.web.plans.urls")),
     path("", include("secondfix.web.networks.urls")),
+    path("", include("secondfix.web.radio.urls")),
     path("", include("secondfix.web.cover.urls")),
     path("", include("secondfix.web.history.urls")),
     path("", include("secondfix.web.keys.urls")),

@@ -148,6 +148,11 @@ _HOUSE_SHEETS = (
         "Another policy tells what it would rename before it is saved.",
     ),
     Sheet(
+        "radio", "S5/04", "Radio",
+        "Whether radio carries each device to its controller, and who falls when something goes or trips. "
+        "Choose a device, a plug, a circuit or a place, and the plan and the list show what becomes of whom.",
+    ),
+    Sheet(
         "scenes", "S6/01", "Scene schedule",
         "Causes across, effects down: what each scene really does to every load. "
         "Choose a crossing to read why, or a scene's name to change it.",

@@ -2,7 +2,6 @@
 
 import os
 import time
-from collections import OrderedDict
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -19,9 +18,9 @@ from secondfix.papers import EntryLine, Record, entry_lines
 from secondfix.store import door
 from secondfix.web.access import person
 from secondfix.web.frame import jobs
+from secondfix.web.frame.aside import MOST_ANSWERS, Aside
 from secondfix.web.frame.asked import Asked, asked
 
-MOST_ANSWERS = 24
 T = TypeVar("T")
 
 
@@ -52,25 +51,19 @@ class OnSite:
         """The answer to a question of this journal, kept while few others are asked."""
         with self._working:
             if question not in self._made:
-                for old in [name for name in self._made if name != "aside"][: 1 - MOST_ANSWERS]:
+                for old in list(self._made)[: 1 - MOST_ANSWERS]:
                     del self._made[old]
                 self._made[question] = make()
             made: T = self._made[question]
             return made
 
+    @cached_property
+    def _aside(self) -> Aside:
+        return Aside(self.about.house.id)
+
     def aside(self, question: str, title: str, *, by: str, work: Callable[[], T]) -> jobs.Job:
         """Work out a slow answer aside, once; the job that does it. Raises jobs.TooManyError."""
-        with self._working:
-            held: OrderedDict[str, jobs.Job] = self._made.setdefault("aside", OrderedDict())
-            job = held.get(question)
-            if job is None or job.state in {jobs.State.CANCELLED, jobs.State.FAILED}:
-                job = held[question] = jobs.start(
-                    house_id=self.about.house.id, by=by, title=title, steps=1, kind="answer",
-                    work=lambda _: work(),
-                )  # fmt: skip
-            while len(held) > MOST_ANSWERS:
-                held.popitem(last=False)
-        return job
+        return self._aside.job(question, title, by=by, work=lambda _: work(), again=True)
 
     @cached_property
     def lines(self) -> tuple[EntryLine, ...]:
