@@ -8,9 +8,12 @@ from secondfix.papers.coverage import TextFault
 from secondfix.papers.drawing import (
     SHAPE_WORDS,
     PlanOnScreen,
+    RadioShown,
     elevations_svg,
     plan_on_screen,
     plan_svg,
+    radio_plan_on_screen,
+    radio_svg,
     shape_of,
 )
 from secondfix.papers.findings_paper import findings_pdf
@@ -34,6 +37,7 @@ __all__ = [
     "Key",
     "Palette",
     "PlanOnScreen",
+    "RadioShown",
     "Record",
     "Setting",
     "SheetSize",
@@ -53,6 +57,8 @@ __all__ = [
     "page_picture",
     "plan_on_screen",
     "plan_svg",
+    "radio_plan_on_screen",
+    "radio_svg",
     "removal_parts",
     "revision_words",
     "room_name",

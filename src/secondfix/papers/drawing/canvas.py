@@ -80,6 +80,14 @@ class Canvas:
             **extra,
         )
 
+    def polyline(
+        self, places: Sequence[Xy], *, weight: float = FITTING, colour: str = "", dash: str = ""
+    ) -> None:
+        """An open line through several points."""
+        extra: dict[str, str | float] = {"stroke_dasharray": dash} if dash else {}
+        stroke = colour or self.palette.ink
+        self.add("polyline", points=points(places), fill="none", stroke=stroke, stroke_width=weight, **extra)
+
     def polygon(
         self,
         places: Sequence[Xy],
@@ -136,7 +144,8 @@ class Canvas:
 
     def path(self, d: str, *, weight: float = FITTING, colour: str = "", fill: str = "none") -> None:
         """A path in SVG's own notation."""
-        self.add("path", d=d, fill=fill, stroke=colour or self.palette.ink, stroke_width=weight)
+        stroke = (colour or self.palette.ink) if weight else "none"
+        self.add("path", d=d, fill=fill, stroke=stroke, stroke_width=weight)
 
     def text(
         self,

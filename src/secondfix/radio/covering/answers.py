@@ -12,18 +12,20 @@ from secondfix.radio.crossing import Bools, Floats, Ints
 class Cover:
     """One network on one storey. ``x_mm`` numbers the columns of the grid, ``y_mm`` its rows.
 
-    ``margin_db`` (3, rows, columns) is the margin of the weakest link on the best route of a device put
-    there, at the most favourable, assumed and least favourable reading: NaN outside the house, minus
-    100 dB where there is no route worth the name. A place is likely from ``likely_db`` at the least
-    favourable reading and unlikely below ``unlikely_db`` at the most favourable one; between the two it is
-    doubtful. ``spread_db`` is that of the assumed reading, ``height_mm`` the height above the floor,
-    ``step_mm`` the pitch of the grid, ``assumptions`` names of those that entered.
+    ``room`` (rows, columns) numbers the rooms of the house in its order: -1 outside all of them, and
+    everywhere where no outline is drawn. ``margin_db`` (3, rows, columns) is the margin of the weakest link
+    on the best route of a device put there, at the most favourable, assumed and least favourable reading:
+    NaN outside the house, minus 100 dB where there is no route worth the name. A place is likely from
+    ``likely_db`` at the least favourable reading and unlikely below ``unlikely_db`` at the most favourable
+    one; between the two it is doubtful. ``spread_db`` is that of the assumed reading, ``height_mm`` the height
+    above the floor, ``step_mm`` the pitch of the grid, ``assumptions`` names of those that entered.
     """
 
     network: str
     storey: str
     x_mm: Ints
     y_mm: Ints
+    room: Ints
     margin_db: Floats
     spread_db: float
     likely_db: float

@@ -89,6 +89,7 @@ def cover(
         storey,
         x_mm,
         y_mm,
+        places.room.reshape(inside.shape),
         margin,
         answer.scale.spread_db[1],
         likely_db,

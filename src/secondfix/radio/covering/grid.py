@@ -10,7 +10,6 @@ from secondfix.radio.crossing import Bools, Floats, Ints
 from secondfix.radio.sites import levels
 
 MOST_PLACES = 60_000  # of one grid: a storey of 60 m square at 25 cm
-BORDER_MM = 400  # so far outside a room's outline a place still counts as its: half of a thick wall
 AROUND_MM = 1500  # around what stands where no outline and no wall is drawn
 
 
@@ -42,7 +41,7 @@ def grid_of(
     )
     x, y = (grid.ravel() for grid in np.meshgrid(x_mm, y_mm))
     room, there = (
-        _rooms(outlines, x, y, border_mm=max(BORDER_MM, 2 * step_mm))
+        _rooms(outlines, x, y, border_mm=step_mm)
         if outlines
         else (np.full(len(x), -1, np.int64), np.ones(len(x), np.bool_))
     )
@@ -63,17 +62,15 @@ def _drawn(house: House, storey: str) -> list[Point]:
 def _rooms(
     outlines: Sequence[tuple[int, Sequence[Point]]], x: Ints, y: Ints, *, border_mm: int
 ) -> tuple[Ints, Bools]:
-    """The room of each place, the nearest one within the border, and whether there is one."""
+    """The room of each place, and whether it is in one; a room too narrow for the grid has what is beside."""
     room = np.full(len(x), -1, np.int64)
-    nearest = np.full(len(x), float(border_mm))
     for number, outline in outlines:
         points = np.array(outline, np.int64)
         low, high = points.min(axis=0) - border_mm, points.max(axis=0) + border_mm
         near = np.flatnonzero((x >= low[0]) & (x <= high[0]) & (y >= low[1]) & (y <= high[1]))
         away = _away_mm(points, x[near], y[near])
-        closer = near[away < nearest[near]]
-        nearest[closer] = away[away < nearest[near]]
-        room[closer] = number
+        own = away <= 0 if (away <= 0).any() else away <= border_mm
+        room[near[own & (room[near] < 0)]] = number
     return room, room >= 0
 
 
