@@ -7,9 +7,12 @@ from playwright.sync_api import Locator, Page
 
 MOST_TABS = 400
 _SEEN = """() => { const at = document.activeElement, ink = getComputedStyle(at);
-    const box = at.getBoundingClientRect();
+    const box = at.getClientRects()[0] ?? at.getBoundingClientRect();
+    const x = box.left + Math.min(box.width / 2, 20), y = box.top + Math.min(box.height / 2, 12);
+    const over = document.elementFromPoint(x, y);
     return at === document.body || (ink.outlineStyle !== "none" && parseFloat(ink.outlineWidth) >= 1
-        && box.bottom > 0 && box.top < innerHeight); }"""
+        && box.bottom > 0 && box.top < innerHeight && (!over || at.contains(over) || over.contains(at))); }"""
+"""Marked, in sight, and with nothing laid over it (WCAG 2.2, 2.4.7 and 2.4.11)."""
 
 _SHOWN = "list => list.selectedOptions[0].textContent.trim()"
 

@@ -154,7 +154,8 @@ def walk_to(person: Person, cell: Locator) -> None:
     page = person.page
     if not page.evaluate("document.activeElement.matches('td[data-key]')"):
         person.hand.reach(page.locator("#switch-schedule td[tabindex='0']"))
-    place = "(at => [at.parentElement.sectionRowIndex, at.cellIndex])"
+    cells = "[...at.parentElement.querySelectorAll('td[data-key]')]"
+    place = f"(at => [at.parentElement.sectionRowIndex, {cells}.indexOf(at)])"
     here = page.evaluate(f"{place}(document.activeElement)")
     there = cell.evaluate(place)
     for step, key_up, key_down in ((0, "ArrowUp", "ArrowDown"), (1, "ArrowLeft", "ArrowRight")):
