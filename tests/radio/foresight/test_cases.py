@@ -6,7 +6,7 @@ import networkx as nx
 import numpy as np
 import pytest
 
-from secondfix.radio import CaseKind, foresee, reach
+from secondfix.radio import CaseKind, Word, foresee, reach
 from secondfix.radio.foresight.drawn import Network, draw_network
 from secondfix.radio.foresight.foreseeing import WAYS
 from secondfix.radio.foresight.staging import Staged, empty_sockets, spots_for_controller, staged
@@ -163,3 +163,16 @@ def test_the_same_seed_gives_the_same_answer_and_draws_out_of_range_are_refused(
     with pytest.raises(ValueError, match="draws"):
         foresee(rows, WEAK, answer, draws=0)
     assert WAYS * 192 >= 10_000 > WAYS * 128
+
+
+def test_of_a_device_that_cannot_be_told_no_case_says_that_it_falls_or_rises() -> None:
+    plain = row(6)
+    asked = foresee(rows_of(plain), WEAK, reach(rows_of(plain), WEAK), draws=640).networks["N1"]
+    fallen = {key for case in asked.cases for key in case.falls}
+    assert "D2" in fallen, "else what follows shows nothing"
+    del plain["boxes"]["B2"]["plate"]
+    answer = reach(rows_of(plain), WEAK)
+    network = foresee(rows_of(plain), WEAK, answer, draws=640).networks["N1"]
+    assert network.words["D2"] is Word.NOT_KNOWN
+    assert any("D2" in case.chance for case in network.cases)
+    assert not any("D2" in (*case.falls, *case.rises) for case in network.cases)

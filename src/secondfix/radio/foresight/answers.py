@@ -23,10 +23,11 @@ class CaseKind(StrEnum):
 class Case:
     """One case of one network, its chances counted in the same draws as those without it.
 
-    ``id`` names the device, circuit or place; ``gone`` the devices without power in it. ``chance`` has
-    only the devices whose chance is another then. ``falls``: likely before and not likely then, in the
-    order of the network; ``rises``: the other way. ``gained``: how many more devices are reached in the
-    mean (below 0: fewer), those that are themselves gone not counted.
+    ``id`` names the device, circuit or place; ``gone`` the devices without power in it, and the network
+    where its controller has none. ``chance`` has only the devices whose chance is another then. ``falls``:
+    in the mean likely before and not likely then, in the order of the network; ``rises``: the other way.
+    Of devices whose word is not known neither is told. ``gained``: how many more devices are reached in
+    the mean (below 0: fewer), those that are themselves gone not counted.
     """
 
     kind: CaseKind

@@ -7,7 +7,7 @@ import numpy as np
 
 from secondfix.house import House, Schedule
 from secondfix.radio.answers import Scale
-from secondfix.radio.crossing import Ints
+from secondfix.radio.crossing import Bools, Ints
 from secondfix.radio.engine.chances import wilson
 from secondfix.radio.engine.gone import Gone
 from secondfix.radio.engine.searching import ROOT
@@ -21,12 +21,16 @@ Progress = Callable[[str], None]
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Cases:
-    """What the cases of one network are counted from; ``circuits``: devices and networks on each."""
+    """What the cases of one network are counted from; ``circuits``: devices and networks on each.
+
+    ``told`` are the stations whose word is known: of the others no case says that they fall or rise.
+    """
 
     rows: Schedule
     network: Network
     gone: Gone
     scale: Scale
+    told: Bools
     circuits: Mapping[str, tuple[str, ...]]
     progress: Progress
 
@@ -96,8 +100,9 @@ class Cases:
         asked = np.ones(len(ids), np.bool_)
         asked[[ROOT, *gone]] = False
         moved = np.flatnonzero(asked & (np.abs(after - before) >= LEAST_CHANGE))
-        falls = np.flatnonzero(asked & (before >= likely) & (after < likely))
-        rises = np.flatnonzero(asked & (before < likely) & (after >= likely))
+        told = asked & self.told
+        falls = np.flatnonzero(told & (before >= likely) & (after < likely))
+        rises = np.flatnonzero(told & (before < likely) & (after >= likely))
         return Case(
             kind,
             self.network.staged.network,

@@ -144,7 +144,8 @@ def _foreseen(
     for d in devices:
         word = scale.word(Chances(d.model_low, d.reached.share, d.model_high))
         words[d.id] = Word.NOT_KNOWN if word is not Word.LIKELY and needs.get(d.id) else word
-    cases = Cases(rows, network, gone, scale, circuits, progress).all()
+    told = np.array([words.get(key, Word.NOT_KNOWN) is not Word.NOT_KNOWN for key in stage.ids], np.bool_)
+    cases = Cases(rows, network, gone, scale, told, circuits, progress).all()
     hidden = tuple(key for n, key in enumerate(stage.ids) if n and n not in set(known))
     return NetworkForeseen(stage.network, devices, words, hidden, cases)
 
@@ -180,15 +181,17 @@ def _device(drawn: _Drawn, gone: Gone, number: int, scatter: float) -> DeviceCha
 
 def _notes(rows: Schedule, draws: int, no_circuit: Sequence[str], *, interfered: bool) -> Iterator[str]:
     yield (
-        f"A chance is the share of {draws} draws, over {WAYS} ways that the house may be, in which some "
-        "route works; its interval is what so few draws leave open. Apart from it stands what the model "
-        "leaves open: the chance at the ends of everything assumed or unknown, all together."
+        f"A chance is the share of {draws} draws or a few more, over {WAYS} ways that the house may be, in "
+        "which some route works; its interval is what so few draws leave open. Apart from it stands what "
+        "the model leaves open: the chance at the ends of everything assumed or unknown, all together."
     )
     if not interfered:
         yield "Nothing is counted of others on the air: survey the channel to know."
     if no_circuit:
-        names = ", ".join(no_circuit)
-        yield f"On which circuit they hang is not known, so no tripped circuit takes them: {names}."
+        networks = rows.house.networks
+        names = [f"the controller of {networks[k].name}" if k in networks else k for k in no_circuit]
+        told = ", ".join(names)
+        yield f"On which circuit they hang is not known, so no tripped circuit takes them: {told}."
     if any(n.protocol is Protocol.ZWAVE for n in rows.house.networks.values()):
         yield (
             "Z-Wave is drawn at 100 kbit/s; where the region has the slower rates, these may carry a link "
