@@ -18,7 +18,8 @@ Floats = NDArray[np.float64]
 HERE = {Word.LIKELY: "likely here", Word.DOUBTFUL: "doubtful", Word.UNLIKELY: "unlikely"}
 UNLIKELY_DASH = "9 3 2 3"
 _FAR_DB = 1e6
-_STEP_DB = 10
+STEP_DB = 10
+_LEAST_STEPS = -5  # below it nobody tells lines apart
 _MOST_LABELS, _APART = 5, 150.0
 _SMALL_CELLS = 6.0  # a zone smaller than so many places of the grid is not drawn
 _LEAST_LINE = 40.0
@@ -45,9 +46,17 @@ def draw_zone_hatches(canvas: Canvas) -> None:
 
 
 def draw_zones(
-    canvas: Canvas, cover: Cover, view: View, rooms: Mapping[int, Sequence[Xy]], *, key: str
+    canvas: Canvas,
+    cover: Cover,
+    view: View,
+    rooms: Mapping[int, Sequence[Xy]],
+    *,
+    key: str,
+    numbers: bool = False,
 ) -> None:
     """Hatch what is not likely, and across it what is unlikely; a line around each, room by room.
+
+    With ``numbers`` also lines of equal margin at the assumed reading, 10 dB apart.
 
     ``rooms`` are outlines on the sheet by number (none: nothing is cut off), ``key`` a word of its own for
     the picture. Within a wall nothing is told.
@@ -65,6 +74,8 @@ def draw_zones(
             for line in _lines(field, height, view, least=0.0):
                 dash = "" if word is Word.DOUBTFUL else UNLIKELY_DASH
                 canvas.polyline(_pairs(line.at), weight=FITTING, dash=dash)
+        for _, line in _margin_lines(field, view) if numbers else ():
+            canvas.polyline(_pairs(line.at), weight=LEADER, colour=canvas.palette.soft)
         if field.room in rooms:
             canvas.parts.append("</g>")
 
@@ -90,22 +101,24 @@ def draw_zone_words(canvas: Canvas, cover: Cover, view: View, taken: Taken, swep
     return [word for word in zones.present() if not done[word]]
 
 
-def draw_margins(canvas: Canvas, cover: Cover, view: View, taken: Taken) -> None:
-    """Lines of equal margin at the assumed reading, 10 dB apart, each with its number."""
-    margin = cover.margin_db[1]
-    if not np.isfinite(margin).any():
-        return
-    low, high = (int(edge // _STEP_DB) for edge in (np.nanmin(margin), np.nanmax(margin)))
-    for level in range(max(low, -5) * _STEP_DB, high * _STEP_DB + 1, _STEP_DB):
+def draw_margin_words(canvas: Canvas, cover: Cover, view: View, taken: Taken) -> None:
+    """The number of each line of equal margin, on it."""
+    for level, line in (one for field in fields_of(cover) for one in _margin_lines(field, view)):
         words = f"{level} dB"
         wide = text_width(words, LABEL)
-        for line in (x for f in fields_of(cover) for x in _lines(f, f.margin_db[1] - level, view)):
-            canvas.polyline(_pairs(line.at), weight=LEADER, colour=canvas.palette.soft)
-            for x, y in line.at[len(line.at) // 2 :: 4].tolist():
-                spot = Rect(x - wide / 2, y - 6, x + wide / 2, y + 6)
-                if taken.free(spot):
-                    _set(canvas, taken, spot, words)
-                    break
+        for x, y in line.at[len(line.at) // 2 :: 2].tolist():
+            spot = Rect(x - wide / 2, y - 6, x + wide / 2, y + 6)
+            if taken.free(spot):
+                _set(canvas, taken, spot, words)
+                break
+
+
+def _margin_lines(field: "_Field", view: View) -> Iterator[tuple[int, _Line]]:
+    """Lines of equal margin of one room, with their level in dB."""
+    margin = field.margin_db[1]
+    low, high = (int(edge // STEP_DB) for edge in (np.nanmin(margin), np.nanmax(margin)))
+    for level in range(max(low, _LEAST_STEPS) * STEP_DB, high * STEP_DB + 1, STEP_DB):
+        yield from ((level, line) for line in _lines(field, margin - level, view))
 
 
 class _Zones:

@@ -4,7 +4,7 @@ from collections.abc import Collection, Iterator, Sequence
 from functools import partial
 
 from secondfix.papers.drawing.canvas import Canvas, Xy
-from secondfix.papers.drawing.cover_zones import HERE, UNLIKELY_DASH
+from secondfix.papers.drawing.cover_zones import HERE, STEP_DB, UNLIKELY_DASH
 from secondfix.papers.drawing.legend import Row, plan_row
 from secondfix.papers.drawing.radio_links import Shown, draw_link
 from secondfix.papers.drawing.radio_marks import (
@@ -19,7 +19,7 @@ from secondfix.papers.drawing.radio_marks import (
 )
 from secondfix.papers.drawing.structure import WALL_WORDS
 from secondfix.papers.drawing.symbols import SYMBOL_WORDS
-from secondfix.papers.palette import PLATE, WALL
+from secondfix.papers.palette import LEADER, PLATE, WALL
 from secondfix.radio import Cover, Word
 
 
@@ -29,6 +29,7 @@ def radio_rows(
     links: Sequence[Shown],
     cover: Cover | None,
     *,
+    numbers: bool,
     nec: bool,
 ) -> list[Row]:
     """Zones, links, marks of a case, then symbols and walls as on a plan; ``here`` stand on the storey."""
@@ -36,14 +37,14 @@ def radio_rows(
     keys = [k for k in (*SYMBOL_WORDS, *WALL_WORDS) if k in symbols or k in walls]
     marks = {mark for s in here for mark in s.marks}
     return [
-        *(_zone_rows(cover) if cover else ()),
+        *(_zone_rows(cover, numbers=numbers) if cover else ()),
         *_link_rows(links, {key for s in here for key in s.stations}),
         *_mark_rows(marks),
         *(plan_row(key, nec=nec) for key in keys),
     ]
 
 
-def _zone_rows(cover: Cover) -> Iterator[Row]:
+def _zone_rows(cover: Cover, *, numbers: bool) -> Iterator[Row]:
     inside = cover.inside
     unlikely, likely = cover.unlikely & inside, cover.likely & inside
     if likely.any():
@@ -53,6 +54,8 @@ def _zone_rows(cover: Cover) -> Iterator[Row]:
     if unlikely.any():
         words = f"{HERE[Word.UNLIKELY]}: it is not likely to"
         yield partial(_patch, fills=("doubtful", "unlikely"), dash=UNLIKELY_DASH), words
+    if numbers:
+        yield _level, f"line of equal margin as assumed, every {STEP_DB} dB"
 
 
 def _link_rows(links: Sequence[Shown], here: Collection[str]) -> Iterator[Row]:
@@ -83,6 +86,10 @@ def _patch(canvas: Canvas, at: Xy, *, fills: Sequence[str], dash: str = "") -> N
     for fill in fills:
         canvas.polygon(corners, weight=0, fill=f"url(#{fill})")
     canvas.polygon(corners, weight=WALL, dash=dash)
+
+
+def _level(canvas: Canvas, at: Xy) -> None:
+    canvas.line((at[0], at[1] - 1), (at[0] + 24, at[1] - 1), weight=LEADER, colour=canvas.palette.soft)
 
 
 def _line(canvas: Canvas, at: Xy, *, link: Shown) -> None:

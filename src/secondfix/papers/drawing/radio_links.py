@@ -10,7 +10,6 @@ from secondfix.papers.drawing.canvas import Canvas, Xy
 from secondfix.papers.palette import LEADER, PLATE
 from secondfix.radio import Reach, Word
 
-OTHERS = 2  # links of a device that are drawn beside those of the routes
 WEIGHTS = {Word.LIKELY: 1.8, Word.DOUBTFUL: 0.7}
 OTHER_WEIGHTS = {Word.LIKELY: PLATE, Word.DOUBTFUL: LEADER}
 STOREY_DASH = "6 4"
@@ -27,52 +26,41 @@ class Shown:
 
 
 def links_shown(
-    answer: Reach, network: str, here: Collection[str], gone: Collection[str] = ()
+    answer: Reach, network: str, here: Collection[str], gone: Collection[str] = (), *, others: int
 ) -> list[Shown]:
-    """The links of every route that touch a station of ``here``, and the best others of each of these.
+    """The steps of every route from a station of ``here``, and the best ``others`` among these stations.
 
-    None that ends at what is gone; of a route that does, the rest is not drawn either.
+    None that ends at what is ``gone``; of a route that does, the rest is not drawn either.
     """
-    routes = _route_links(answer, network, here, set(gone))
     links, scale = answer.networks[network], answer.scale
     ids = [s.id for s in links.stations]
-    seat = {key: n for n, key in enumerate(ids)}
-    words = {}
-    order = np.argsort(-links.margin_db[1], kind="stable")
-    used = {frozenset(pair) for pair in routes}
-    many = dict.fromkeys(here, 0)
+    routes = _route_steps(answer, network, set(here), set(gone))
+    on_route = {frozenset(step) for step in routes}
+    words: dict[frozenset[str], Word] = {}
+    left = {key: others for key in here if key not in gone}
     out = []
-    for n in order.tolist():
+    for n in np.argsort(-links.margin_db[1], kind="stable").tolist():
         a, b = ids[links.a[n]], ids[links.b[n]]
-        if not ({a, b} & set(here)) or a in gone or b in gone:
-            continue
         pair = frozenset((a, b))
-        wanted = pair in used or any(many.get(end, OTHERS) < OTHERS for end in (a, b))
-        if not wanted:
-            continue
-        word = scale.word(scale.chances(*(float(m) for m in links.margin_db[:, n])))
-        if pair in used:
-            words[pair] = word
-        elif word in OTHER_WEIGHTS:
-            out.append(Shown(a, b, word, on_route=False))
-            for end in (a, b):
-                if end in many:
-                    many[end] += 1
-    found = [
-        Shown(a, b, words[frozenset((a, b))], on_route=True) for a, b in routes if frozenset((a, b)) in words
-    ]
-    known = set(seat)
-    return [s for s in (*out, *found) if s.a in known and s.b in known]
+        wanted = a in left and b in left and (left[a] > 0 or left[b] > 0)
+        if pair in on_route or wanted:
+            word = scale.word(scale.chances(*(float(m) for m in links.margin_db[:, n])))
+            if pair in on_route:
+                words[pair] = word
+            elif word in OTHER_WEIGHTS:
+                out.append(Shown(a, b, word, on_route=False))
+                left[a], left[b] = left[a] - 1, left[b] - 1
+    steps = [(a, b, words.get(frozenset((a, b)))) for a, b in routes]
+    return [*out, *(Shown(a, b, word, on_route=True) for a, b, word in steps if word)]
 
 
-def _route_links(answer: Reach, network: str, here: Collection[str], gone: set[str]) -> list[tuple[str, str]]:
-    """Steps of the routes, each once, towards the controller."""
+def _route_steps(answer: Reach, network: str, here: set[str], gone: set[str]) -> list[tuple[str, str]]:
+    """Steps of the routes that begin here, each once, towards the controller."""
     out: dict[tuple[str, str], None] = {}
     for device in answer.devices:
         way = (device.id, *device.route, network)
-        if device.network != network or not device.hops or gone & set(way):
-            continue
-        out |= dict.fromkeys(step for step in pairwise(way) if set(step) & set(here))
+        if device.network == network and device.hops and not gone & set(way):
+            out |= dict.fromkeys(step for step in pairwise(way) if step[0] in here)
     return list(out)
 
 

@@ -8,7 +8,7 @@ from secondfix.house import Schedule, is_nec
 from secondfix.papers.drawing.canvas import Canvas, Rect, Xy, wrapped
 from secondfix.papers.drawing.cover_zones import (
     HERE,
-    draw_margins,
+    draw_margin_words,
     draw_zone_hatches,
     draw_zone_words,
     draw_zones,
@@ -43,6 +43,7 @@ from secondfix.radio import Case, Cover, Reach, Word
 from secondfix.terms import drawn_length
 
 _HIT = 15.0
+_OTHERS, _FEW = 2, 45  # links beside those of routes, on a storey of so many stations
 _CLEAR = "transparent"
 
 
@@ -129,7 +130,7 @@ class _Sheet:
             return 20.0, None
         nec, links = is_nec(self.house), self._links()
         walls = {wall_class(w) for w in self.house.walls.values() if w.storey == self.storey}
-        rows = radio_rows(self.here, walls, links, self.shown.cover, nec=nec)
+        rows = radio_rows(self.here, walls, links, self.shown.cover, numbers=self.shown.numbers, nec=nec)
         scale, view, field_, legend = fitted(points, len(rows), width=width, height=height)
         self.remarks.append(f"Scale 1:{scale} at the size of this sheet. North is at the top.")
         self._draw_ground(view)
@@ -148,9 +149,18 @@ class _Sheet:
     def _stations_here(self) -> set[str]:
         return {key for s in self.here for key in s.stations}
 
+    def _few_enough(self) -> bool:
+        return len(self._stations_here()) <= _FEW
+
     def _links(self) -> list[Shown]:
         gone = self.shown.case.gone if self.shown.case else ()
-        links = links_shown(self.shown.answer, self.shown.network, self._stations_here(), gone)
+        links = links_shown(
+            self.shown.answer,
+            self.shown.network,
+            self._stations_here(),
+            gone,
+            others=_OTHERS if self._few_enough() else 0,
+        )
         placed = {key for s in self.stands if s.spot.position for key in s.stations}
         return [x for x in links if x.a in placed and x.b in placed]
 
@@ -165,7 +175,7 @@ class _Sheet:
         }
         if self.shown.cover:
             key = f"rooms-{self.shown.network}-{self.storey}"
-            draw_zones(self.canvas, self.shown.cover, view, outlines, key=key)
+            draw_zones(self.canvas, self.shown.cover, view, outlines, key=key, numbers=self.shown.numbers)
         draw_walls(self.canvas, self.house, self.storey, view)
         draw_openings(self.canvas, self.house, self.storey, view)
 
@@ -240,7 +250,7 @@ class _Sheet:
         if cover is None:
             return
         if self.shown.numbers:
-            draw_margins(self.canvas, cover, view, taken)
+            draw_margin_words(self.canvas, cover, view, taken)
         lost = draw_zone_words(self.canvas, cover, view, taken, swept)
         if lost:
             self.remarks.append(
@@ -259,6 +269,9 @@ class _Sheet:
             self.remarks.append(f"In this case: {shown.case.words}.")
             if shown.case.gone:
                 self.remarks.append("Links and routes of what has no power are left out.")
+        few = self._few_enough()
+        others = "the two best of each device are drawn" if few else "none is drawn: there are too many"
+        self.remarks.append(f"Of links that no route takes {others}.")
         lost = [s.named for s in self.stands if not s.spot.position]
         self.remarks += [f"Position not known: {', '.join(lost)}."] if lost else []
         if not shown.answer.measured:
@@ -277,10 +290,15 @@ def how_much(cover: Cover) -> str:
     """In words, how much of the storey is likely."""
     inside = cover.inside
     share = float((cover.likely & inside).sum() / max(int(inside.sum()), 1))
-    for least, words in ((0.995, "everywhere"), (0.9, "nearly everywhere"), (0.5, "on more than half")):
+    for least, words in (
+        (0.995, "everywhere on"),
+        (0.9, "nearly everywhere on"),
+        (0.5, "on more than half of"),
+        (0.005, "on less than half of"),
+    ):
         if share >= least:
-            return f"Likely {words} on this storey."
-    return "Likely on less than half of this storey." if share > 0.005 else "Likely nowhere on this storey."
+            return f"Likely {words} this storey."
+    return "Likely nowhere on this storey."
 
 
 def what_first(schedule: Schedule, network: str, storey: str) -> list[str]:

@@ -17,8 +17,8 @@ class Cover:
     on the best route of a device put there, at the most favourable, assumed and least favourable reading:
     NaN outside the house, minus 100 dB where there is no route worth the name. A place is likely from
     ``likely_db`` at the least favourable reading and unlikely below ``unlikely_db`` at the most favourable
-    one; between the two it is doubtful. ``spread_db`` is that of the assumed reading, ``height_mm`` the height
-    above the floor, ``step_mm`` the pitch of the grid, ``assumptions`` names of those that entered.
+    one; between the two it is doubtful. ``spread_db`` is that of the assumed reading, ``height_mm`` the
+    height above the floor, ``step_mm`` the pitch of the grid, ``assumptions`` names of those that entered.
     """
 
     network: str

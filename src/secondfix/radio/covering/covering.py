@@ -1,5 +1,6 @@
 """The question: where on a storey would radio carry one more device?"""
 
+from collections.abc import Collection
 from dataclasses import replace
 from statistics import NormalDist
 
@@ -16,7 +17,7 @@ from secondfix.radio.crossing import Bools, Floats
 from secondfix.radio.learning.learned import Learned
 from secondfix.radio.links import Links
 from secondfix.radio.losses import band_mhz
-from secondfix.radio.mesh import hops_of, widest
+from secondfix.radio.mesh import ROOT, hops_of, widest
 from secondfix.radio.network import MOST_HOPS
 from secondfix.radio.stations import Station
 
@@ -35,6 +36,7 @@ def cover(
     *,
     step_mm: int = STEP_MM,
     height_mm: int = HEIGHT_MM,
+    gone: Collection[str] = (),
     learned: Learned | None = None,
     plain: bool = False,
 ) -> Cover:
@@ -43,7 +45,8 @@ def cover(
     Meaning: what `reach` (whose ``answer`` is given) asks of a device, asked of one that is not there: in a
     plastic box, with the assumed power and sensitivity, ``height_mm`` above the floor. The margin is that of
     the weakest link on the best route: the best, over all stations of every storey that pass on, of the
-    worse of the link to the station and the station's own route, within the links of the protocol. The same
+    worse of the link to the station and the station's own route, within the links of the protocol; ``gone``
+    devices (or the network's own id: its controller) have no power in the case asked of. The same
     with the compiled kernel and without (``plain``). Raises KeyError for a network without an answer (where
     its controller stands is not known) and for a storey that is not there; ValueError for a step of 0 or
     less. ``learned`` of the same house corrects the last link as `as_learned` says. Source: as `reach`; box:
@@ -55,13 +58,9 @@ def cover(
     house, links = rows.house, answer.networks[network]
     protocol = house.networks[network].protocol
     x_mm, y_mm, places, inside, step_mm = grid_of(house, storey, step_mm=step_mm, height_mm=height_mm)
-    routes = _routes_db(links, most_links=MOST_HOPS[protocol] or max(len(links.stations) - 1, 1))
+    routes = _routes_db(links, set(gone), most_links=MOST_HOPS[protocol] or max(len(links.stations) - 1, 1))
     found = set(answer.paths.sites.places)
-    numbers = [
-        n
-        for n, s in enumerate(links.stations)
-        if s.place in found and (n == 0 or (s.may_repeat(0) and routes[0, n] > -np.inf))
-    ]
+    numbers = [n for n, s in enumerate(links.stations) if s.place in found and routes[0, n] > -np.inf]
     stations = [links.stations[n] for n in numbers]
     field = field_of(
         house,
@@ -100,14 +99,16 @@ def cover(
     )
 
 
-def _routes_db(links: Links, *, most_links: int) -> Floats:
+def _routes_db(links: Links, gone: set[str], *, most_links: int) -> Floats:
     """For each station in three readings: the margin of its route with a link to spare.
 
     Minus infinity where it has none or does not pass on; infinity for the controller.
     """
-    out = np.empty((3, len(links.stations)))
+    out = np.full((3, len(links.stations)), -np.inf)
+    if links.stations[ROOT].id in gone:
+        return out
     for k in range(3):
-        forwards = np.array([s.may_repeat(k) for s in links.stations], np.bool_)
+        forwards = np.array([s.may_repeat(k) and s.id not in gone for s in links.stations], np.bool_)
         rounds = widest(hops_of(links.a, links.b, links.margin_db[k], forwards), most_hops=most_links)
         out[k] = np.where(forwards, rounds[min(most_links - 1, len(rounds) - 1)], -np.inf)
     return out
