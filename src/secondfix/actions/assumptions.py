@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from secondfix import joining, maintenance, selection
+from secondfix import joining, maintenance, radio, selection
 from secondfix.actions.check import RULES
 from secondfix.actions.leaned import assumption_as_json
 from secondfix.assumptions import Assumption, Assumptions
@@ -11,6 +11,7 @@ from secondfix.assumptions import Assumption, Assumptions
 # Answers that are no rule's: who works them out says what they lean on.
 _ANSWERS: Mapping[str, tuple[str, ...]] = {
     "walk: the way on foot": joining.WAY_LEANS_ON,
+    "reach: channels": radio.CHANNEL.leans_on,
     "swap: time after a controller was replaced": maintenance.TIME_LEANS_ON,
 }
 

@@ -1,12 +1,13 @@
 """The defaults in code. Each package reads its own by name; `secondfix assumptions` prints them all."""
 
-from secondfix.assumptions import by_ear, electrical, joining, maintenance, measured_links, radio, scenes
+from secondfix.assumptions import air, by_ear, electrical, joining, maintenance, measured_links, radio, scenes
 from secondfix.assumptions.assumption import Assumption, Assumptions
 
 DEFAULTS: tuple[Assumption, ...] = (
     *electrical.ASSUMPTIONS,
     *radio.ASSUMPTIONS,
     *measured_links.ASSUMPTIONS,
+    *air.ASSUMPTIONS,
     *joining.ASSUMPTIONS,
     *by_ear.ASSUMPTIONS,
     *scenes.ASSUMPTIONS,

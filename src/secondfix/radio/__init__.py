@@ -3,7 +3,11 @@
 from secondfix.radio.answers import Chances, DeviceReach, Link, Reach, Word
 from secondfix.radio.as_json import reach_as_json
 from secondfix.radio.channels.answers import ChannelFigures, Channels, Choice, NetworkChannels, Share
+from secondfix.radio.channels.carrying import put_together
+from secondfix.radio.channels.choosing import channels_of
+from secondfix.radio.channels.disturbing import interference_of
 from secondfix.radio.channels.heard import Sends, Transmitter
+from secondfix.radio.channels.telling import Cost, cost_words
 from secondfix.radio.covering.answers import Cover
 from secondfix.radio.covering.covering import cover
 from secondfix.radio.engine.chances import DeviceChance, Drawn, device_chances, wilson
@@ -33,11 +37,12 @@ from secondfix.radio.network import MOST_HOPS
 from secondfix.radio.packets.interference import Interference
 from secondfix.radio.paths import Paths, find_paths
 from secondfix.radio.question import reach
-from secondfix.radio.rules import RULES
+from secondfix.radio.rules import CHANNEL, RULES
 from secondfix.radio.sending import sending
 from secondfix.radio.stations import link_look
 
 __all__ = [
+    "CHANNEL",
     "DRAWS",
     "LEAST_FOR_NUMBERS",
     "MOST_DRAWS",
@@ -49,6 +54,7 @@ __all__ = [
     "ChannelFigures",
     "Channels",
     "Choice",
+    "Cost",
     "Cover",
     "Decks",
     "DeviceChance",
@@ -77,6 +83,8 @@ __all__ = [
     "Steps",
     "Transmitter",
     "Word",
+    "channels_of",
+    "cost_words",
     "count_crossings",
     "cover",
     "device_chances",
@@ -85,10 +93,12 @@ __all__ = [
     "foresee",
     "foreseen_as_json",
     "how_often",
+    "interference_of",
     "learn",
     "link_look",
     "losses_db",
     "margins_after_spread",
+    "put_together",
     "reach",
     "reach_as_json",
     "reach_measured",
