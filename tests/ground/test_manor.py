@@ -25,6 +25,14 @@ def test_a_manor_is_a_house_without_faults_of_just_that_size(places: int, seed: 
     assert 2 <= len(house.storeys) <= 4
 
 
+@pytest.mark.deep
+@pytest.mark.parametrize("seed", range(100, 400))
+def test_manors_of_any_size_are_houses_without_faults(seed: int) -> None:
+    places = 12 + seed * 7919 % 500
+    house = read(places, seed)
+    assert len(house.boxes) + len(house.places) == places
+
+
 def test_a_manor_is_the_same_again_and_another_for_another_seed() -> None:
     assert manor(places=40, seed=5) == manor(places=40, seed=5)
     assert manor(places=40, seed=5) != manor(places=40, seed=6)
