@@ -69,3 +69,23 @@ def test_radio_starts_from_the_standards_least_device() -> None:
     assert high >= 9.1
     assert value >= 9.1, "the value bears what nine links in ten need at the worst place measured"
     assert assumed.value("radio_spread_db") == 8
+
+
+# ITU-R P.1238-13 (secondary): exponents of distance in offices and corridors, 1.47 in sight to 2.78 out of
+# sight; the assumption is told in tenths, so half a tenth of rounding.
+def test_the_exponent_of_distance_holds_offices_and_corridors() -> None:
+    low, _, high = default_assumptions().span("radio_distance_tenths")
+    assert low <= 14.7 + 0.5
+    assert high >= 27.8 - 0.5
+
+
+# No loss of a wall box is published. Engineering judgement, not sourced: 3 dB in plastic, 10 (6 to 20) in metal.
+def test_a_box_takes_what_nobody_has_published() -> None:
+    assert default_assumptions().value("radio_plastic_box_db") == 3
+    assert default_assumptions().span("radio_metal_box_db") == (6, 10, 20)
+
+
+# IEEE 802.15.4-2006 6.5.3.4 (from memory): at least 0 dB beside the channel, 30 dB two channels away.
+def test_what_a_receiver_must_withstand_is_the_low_end() -> None:
+    assert default_assumptions().span("air_adjacent_db")[0] == 0
+    assert default_assumptions().span("air_alternate_db")[0] == 30
