@@ -1,6 +1,7 @@
 """Exchange: what comes in from other programs, read carefully, nothing dropped in silence."""
 
 from secondfix.exchange.addresses import address_of
+from secondfix.exchange.air_survey import LARGEST_SURVEY_BYTES, AirSurvey, read_air_survey
 from secondfix.exchange.csv_list import read_csv
 from secondfix.exchange.listing import read_list
 from secondfix.exchange.mapping import Columns, Mapping, mapped, mapping_as_json, read_mapping
@@ -35,8 +36,10 @@ from secondfix.exchange.xlsx_list import MOST_UNPACKED_BYTES, read_xlsx
 __all__ = [
     "KINDS",
     "LARGEST_LIST_BYTES",
+    "LARGEST_SURVEY_BYTES",
     "MOST_ROWS",
     "MOST_UNPACKED_BYTES",
+    "AirSurvey",
     "Column",
     "Columns",
     "Field",
@@ -57,6 +60,7 @@ __all__ = [
     "mapped",
     "mapping_as_json",
     "next_id",
+    "read_air_survey",
     "read_csv",
     "read_list",
     "read_mapping",
