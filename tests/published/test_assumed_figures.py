@@ -79,7 +79,7 @@ def test_the_exponent_of_distance_holds_offices_and_corridors() -> None:
     assert high >= 27.8 - 0.5
 
 
-# No loss of a wall box is published. Engineering judgement, not sourced: 3 dB in plastic, 10 (6 to 20) in metal.
+# No loss of a wall box is published: engineering judgement, not sourced. 3 dB plastic, 10 (6 to 20) metal.
 def test_a_box_takes_what_nobody_has_published() -> None:
     assert default_assumptions().value("radio_plastic_box_db") == 3
     assert default_assumptions().span("radio_metal_box_db") == (6, 10, 20)
