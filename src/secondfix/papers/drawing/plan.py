@@ -38,6 +38,8 @@ from secondfix.papers.palette import DAY, LABEL, Palette
 
 CLEAR = "transparent"
 _HIT = 15.0
+POSITION_NOT_KNOWN = "Position not known"
+"""How the remark begins that lists what could not be drawn; on a screen that list has ways in it."""
 
 
 def plan_svg(
@@ -106,7 +108,7 @@ def draw_plan(
         remarks.append("No outline, wall or position of this storey is known: there is nothing to draw.")
     if lost:
         named = (f"{' '.join(s.lines)}{_noted(marks.get(s.id, []))}" for s in lost)
-        remarks.append(f"Position not known: {'; '.join(named)}.")
+        remarks.append(f"{POSITION_NOT_KNOWN}: {'; '.join(named)}.")
     reach = draw_legend(canvas, rows, legend, nec=is_nec(house))
     bottom = max(height if points else 40.0, reach + 8)
     if words:
@@ -130,7 +132,7 @@ def marks_of_storey(schedule: Schedule, storey_id: str, notes: Iterable[Keynote]
 
 
 def _noted(own: Sequence[Keynote]) -> str:
-    return f" (note {', '.join(str(n.number) for n in own)})" if own else ""
+    return f" (note{'s' if len(own) > 1 else ''} {', '.join(str(n.number) for n in own)})" if own else ""
 
 
 def _listed(marks: dict[str, list[Keynote]]) -> str:
