@@ -2,9 +2,19 @@
 
 from collections.abc import Iterator, Sequence
 
-from secondfix.cli.page import para, percent, table
+from secondfix.cli.page import counted, para, percent, table
 from secondfix.house import House
-from secondfix.radio import LEAST_FOR_NUMBERS, Case, CaseKind, DeviceChance, Foreseen, NetworkForeseen, Word
+from secondfix.radio import (
+    LEAST_FOR_NUMBERS,
+    LEAST_GAIN,
+    Case,
+    CaseKind,
+    DeviceChance,
+    Foreseen,
+    NetworkForeseen,
+    Reach,
+    Word,
+)
 
 MOST_CASES = 12
 _LOSSES = {
@@ -12,44 +22,79 @@ _LOSSES = {
     CaseKind.PULLED: "plug",
     CaseKind.TRIPPED: "circuit",
 }
-_LEAST_GAIN = 0.05  # of a device
 
 
-def foreseen_text(house: House, foreseen: Foreseen, *, numbers: bool) -> list[str]:
+def foreseen_text(house: House, foreseen: Foreseen, answer: Reach, *, numbers: bool) -> list[str]:
     """Paragraphs and tables, one network after another; chances where asked for or enough is measured."""
     shown = numbers or foreseen.measured >= LEAST_FOR_NUMBERS
-    out = [f"Drawn {foreseen.draws} times, seed {foreseen.seed}:"]
+    by_route = {d.id: d.word for d in answer.devices}
+    out = [_head(foreseen)]
     for key, network in foreseen.networks.items():
-        out += _network(f"{key} ({house.networks[key].name})", network, shown=shown)
+        if not network.devices:
+            why = "nothing to draw, for where its devices or its controller stand is not known"
+            out.append(para(f"{_called(house, key)}: {why}."))
+            continue
+        counts = "; ".join(_counted(house, network))
+        out.append(para(" ".join((f"{_called(house, key)}: {counts}.", *_otherwise(network, by_route)))))
+        out += _network(network, shown=shown)
     return out + [para(note) for note in foreseen.notes]
 
 
-def _network(name: str, network: NetworkForeseen, *, shown: bool) -> Iterator[str]:
-    if not network.devices:
-        yield para(f"{name}: nothing to draw, for where its devices or its controller stand is not known.")
-        return
-    yield para(f"{name}: {'; '.join(_counted(network))}.")
+def case_text(house: House, foreseen: Foreseen, key: str, *, numbers: bool) -> list[str]:
+    """All that is foreseen of one device, circuit or place: nothing where no case is of it."""
+    shown = numbers or foreseen.measured >= LEAST_FOR_NUMBERS
+    out = []
+    for network in foreseen.networks.values():
+        for case in (*_losses(network), *network.of_kind(*_HELPS)):
+            if case.id == key:
+                out.append(para(_whole(house, network, case)))
+                if shown and case.chance:
+                    head = ("device", "chance now", "chance then", "draws leave")
+                    out.append(table(head, [_then(case, d) for d in network.devices]))
+    return [_head(foreseen), *out, *(para(note) for note in foreseen.notes)] if out else []
+
+
+def _head(foreseen: Foreseen) -> str:
+    return f"Drawn {counted(foreseen.draws, 'time')}, seed {foreseen.seed}:"
+
+
+def _called(house: House, network: str) -> str:
+    return f"{network} ({house.networks[network].name})"
+
+
+def _network(network: NetworkForeseen, *, shown: bool) -> Iterator[str]:
     if shown:
         head = ("device", "reach", "chance", "draws leave", "model leaves", "whichever one goes")
         yield table(head, [_device(network, d) for d in network.devices])
-    losses = [c for c in network.of_kind(*_LOSSES, CaseKind.ALL_PULLED) if c.falls]
+    losses = [c for c in _losses(network) if c.falls]
     if losses:
-        head = ("when", *(("in the mean",) if shown else ()), "then not likely any more")
-        yield table(head, [_loss(c, shown=shown) for c in losses[:MOST_CASES]])
+        head = ("when", *(("in the mean",) if shown else ()), "who falls")
+        yield table(head, [_loss(network, c, shown=shown) for c in losses[:MOST_CASES]])
         if len(losses) > MOST_CASES:
             yield f"… and {len(losses) - MOST_CASES} more cases in which somebody falls; --json has them all."
-    yield para(" ".join(_rest(network)))
+    yield para(" ".join((*_quiet(network, bool(losses)), *_helps(network, shown=shown))))
 
 
-def _counted(network: NetworkForeseen) -> Iterator[str]:
+def _counted(house: House, network: NetworkForeseen) -> Iterator[str]:
     for word in Word:
-        ids = [d.id for d in network.devices if network.words[d.id] is word]
+        found = {d.id for d in network.devices if network.words[d.id] is word}
         if word is Word.NOT_KNOWN:
-            ids += network.not_known
-        if ids and word is Word.LIKELY:
-            yield f"{len(ids)} likely"
-        elif ids:
-            yield f"{len(ids)} {word.value}: {', '.join(ids)}"
+            found |= set(network.not_known)
+        if found and word is Word.LIKELY:
+            yield f"{len(found)} likely"
+        elif found:
+            yield f"{len(found)} {word.value}: {', '.join(key for key in house.devices if key in found)}"
+
+
+def _otherwise(network: NetworkForeseen, by_route: dict[str, Word]) -> Iterator[str]:
+    """Whose word is another than that of its best route alone, and why."""
+    known = [key for key, word in network.words.items() if Word.NOT_KNOWN not in {word, by_route[key]}]
+    better = [k for k in known if network.words[k] is Word.LIKELY is not by_route[k]]
+    if better:
+        yield f"Likely by several routes together, though by no single one: {_some(better)}."
+    worse = [k for k in known if by_route[k] is Word.LIKELY is not network.words[k]]
+    if worse:
+        yield f"Each link of a route is likely, but not the whole route at once: {_some(worse)}."
 
 
 def _device(network: NetworkForeseen, d: DeviceChance) -> tuple[str, ...]:
@@ -57,44 +102,110 @@ def _device(network: NetworkForeseen, d: DeviceChance) -> tuple[str, ...]:
         d.id,
         network.words[d.id].value,
         percent(d.reached.share),
-        f"{percent(d.reached.low)} to {percent(d.reached.high)}",
-        f"{percent(d.model_low)} to {percent(d.model_high)}",
+        _between(d.reached.low, d.reached.high),
+        _between(d.model_low, d.model_high),
         percent(d.any_gone.share),
     )
 
 
-def _loss(case: Case, *, shown: bool) -> tuple[str, ...]:
-    return (case.words, *((f"{case.gained:+.1f} reached",) if shown else ()), _some(case.falls))
+def _between(low: float, high: float) -> str:
+    ends = dict.fromkeys((percent(low), percent(high)))
+    return " to ".join(ends)
 
 
-def _some(ids: Sequence[str]) -> str:
-    listed = ", ".join(ids[:8])
-    return f"{listed} and {len(ids) - 8} more" if len(ids) > 8 else listed
+def _losses(network: NetworkForeseen) -> list[Case]:
+    """What may go; a repeater that may be pulled out stands once."""
+    gone = {c.id for c in network.of_kind(CaseKind.REPEATER_GONE)}
+    cases = network.of_kind(*_LOSSES, CaseKind.ALL_PULLED)
+    return [c for c in cases if c.kind is not CaseKind.PULLED or c.id not in gone]
 
 
-def _rest(network: NetworkForeseen) -> Iterator[str]:
-    """Who falls in no case, and what would help."""
-    quiet = {
-        kind: sum(not c.falls for c in network.of_kind(kind)) for kind in _LOSSES if network.of_kind(kind)
-    }
-    told = [f"{count} {_LOSSES[kind]}{'' if count == 1 else 's'}" for kind, count in quiet.items() if count]
-    if told:
-        yield f"Nobody else falls when one of the other {_listed(told)} goes."
-    for kind, words, nothing in (
-        (CaseKind.SOCKET_HELPS, "The socket that helps most", "No empty socket would help anybody"),
-        (
-            CaseKind.CONTROLLER_MOVED,
-            "A better place",
-            "No place on the plan is better for the controller",
-        ),
-    ):
+def _words(network: NetworkForeseen, case: Case) -> str:
+    pulled = {c.id for c in network.of_kind(CaseKind.PULLED)}
+    both = case.kind is CaseKind.REPEATER_GONE and case.id in pulled
+    return f"{case.words} or pulled out" if both else case.words
+
+
+def _loss(network: NetworkForeseen, case: Case, *, shown: bool) -> tuple[str, ...]:
+    mean = (f"{case.gained:+.1f} reached",) if shown else ()
+    return (_words(network, case), *mean, _fallen(network, case, most=8))
+
+
+def _fallen(network: NetworkForeseen, case: Case, *, most: int) -> str:
+    if network.network in case.gone:
+        return "all others"
+    likely = [key for key in case.falls if network.words[key] is Word.LIKELY]
+    already = [key for key in case.falls if network.words[key] is not Word.LIKELY]
+    parts = [_some(likely, most)] if likely else []
+    return "; ".join((*parts, *((f"doubtful already: {_some(already, most)}",) if already else ())))
+
+
+def _some(ids: Sequence[str], most: int = 8) -> str:
+    listed = ", ".join(ids[:most])
+    return f"{listed} and {len(ids) - most} more" if len(ids) > most else listed
+
+
+def _quiet(network: NetworkForeseen, somebody: bool) -> Iterator[str]:
+    """How many may go without anybody else falling."""
+    silent = [c.kind for c in _losses(network) if not c.falls]
+    told = [counted(silent.count(kind), word) for kind, word in _LOSSES.items() if kind in silent]
+    other = "the other " if somebody else ""
+    if len(silent) == 1:
+        yield f"Nobody else falls when {other or 'its '}{_LOSSES.get(silent[0], 'plugs')} goes."
+    elif told:
+        yield f"Nobody else falls when one of {other}{_listed(told)} goes."
+
+
+_HELPS = {
+    CaseKind.SOCKET_HELPS: "No empty socket would help anybody",
+    CaseKind.CONTROLLER_MOVED: "No other place on the plan is better for the controller",
+}
+
+
+def _helps(network: NetworkForeseen, *, shown: bool) -> Iterator[str]:
+    """The best socket to plug a repeater into, and the best other place of the controller."""
+    for kind, nothing in _HELPS.items():
         cases = network.of_kind(kind)
-        if cases and cases[0].gained >= _LEAST_GAIN:
+        if cases and (cases[0].gained >= LEAST_GAIN or cases[0].holds):
             best = cases[0]
-            then = f"then likely: {_some(best.rises)}" if best.rises else "nobody becomes likely by it"
-            yield f"{words}: {best.words}; {then}."
+            gain = f" ({best.gained:+.1f} reached in the mean)" if shown else ""
+            words = f"{best.words[:1].upper()}{best.words[1:]}{gain}"
+            changed = _changed(network, best)
+            yield f"{words} would help most{'; ' + changed if changed else ', but make nobody likely'}."
         elif cases:
             yield f"{nothing}."
+
+
+def _changed(network: NetworkForeseen, case: Case, *, most: int = 8) -> str:
+    parts = [f"then likely in the mean: {_some(case.rises, most)}"] if case.rises else []
+    if case.falls:
+        parts.append(f"who falls: {_fallen(network, case, most=most)}")
+    if case.holds:
+        parts.append(f"no longer hanging on one repeater: {_some(case.holds, most)}")
+    return "; ".join(parts)
+
+
+def _whole(house: House, network: NetworkForeseen, case: Case) -> str:
+    """One case, nobody left out."""
+    words = _words(network, case)
+    changed = _changed(network, case, most=len(house.devices))
+    out = f"{_called(house, network.network)}, {words}; {changed or 'nobody else falls or becomes likely'}."
+    if len(case.gone) > 1:
+        devices = [key for key in case.gone if key != network.network]
+        out += f" Without power: {', '.join(devices) or 'the controller alone'}."
+    return out
+
+
+def _then(case: Case, d: DeviceChance) -> tuple[str, ...]:
+    if d.id in case.gone:
+        return (d.id, percent(d.reached.share), "no power", "")
+    then = case.chance.get(d.id, d.reached)
+    return (
+        d.id,
+        percent(d.reached.share),
+        percent(then.share) if d.id in case.chance else "as now",
+        _between(then.low, then.high),
+    )
 
 
 def _listed(words: Sequence[str]) -> str:

@@ -64,7 +64,7 @@ def as_text(
     head = ("device", "place", "network", *(("chance",) if numbers else ()), "reach", "by way of")
     rows = [_row(d, numbers=numbers) for d in answer.devices]
     parts = [f"{house.name}: radio, spread {answer.spread_db:g} dB; nothing measured yet", table(head, rows)]
-    parts += foreseen_text(house, foreseen, numbers=numbers) if foreseen else []
+    parts += foreseen_text(house, foreseen, answer, numbers=numbers) if foreseen else []
     parts += findings_text(answer.findings)
     parts += [para(note) for note in answer.notes]
     return "\n\n".join(parts + leaning_text(house, leaned))

@@ -26,6 +26,7 @@ from secondfix.radio.engine.sampled import Sampled
 from secondfix.radio.engine.searching import Steps, how_often, reached, steps_of
 from secondfix.radio.foresight.answers import Case, CaseKind, Foreseen, NetworkForeseen
 from secondfix.radio.foresight.as_json import foreseen_as_json
+from secondfix.radio.foresight.cases import LEAST_GAIN
 from secondfix.radio.foresight.foreseeing import DRAWS, MOST_DRAWS, Heard, foresee
 from secondfix.radio.learning.fitting import learn
 from secondfix.radio.learning.learned import Learned, Parameter, Predicted
@@ -45,6 +46,7 @@ __all__ = [
     "CHANNEL",
     "DRAWS",
     "LEAST_FOR_NUMBERS",
+    "LEAST_GAIN",
     "MOST_DRAWS",
     "MOST_HOPS",
     "RULES",

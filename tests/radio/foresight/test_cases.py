@@ -88,6 +88,8 @@ def test_each_case_counts_what_a_library_counts_in_the_same_draws(protocol: str)
     assert network.hits(root=spot).tolist() == by_library(network, standing - {0} | {spot}, spot)
     helper = stage.sockets["P3"]
     assert network.hits(helper=helper).tolist() == by_library(network, standing | {helper}, 0)
+    both = network.hits(gone=gone, helper=helper).tolist()
+    assert both == by_library(network, standing - {2, 5} | {helper}, 0)
     assert network.hits(gone=np.array([0])).tolist() == [0] * stage.real
     # The cases are worth asking: each of them changes somebody's count.
     whole = network.hits()
@@ -112,6 +114,16 @@ def test_every_kind_of_case_is_told_with_who_has_no_power() -> None:
     best = [c.gained for c in kinds[CaseKind.SOCKET_HELPS]]
     assert best == sorted(best, reverse=True)
     assert {c.id for c in kinds[CaseKind.CONTROLLER_MOVED]} == {"P1", "P2", "P3"}
+
+
+def test_a_socket_holds_who_would_fall_with_one_repeater() -> None:
+    rows = rows_of(row(6))
+    network = foresee(rows, WEAK, reach(rows, WEAK), draws=3000).networks["N1"]
+    falling = {key for c in network.of_kind(CaseKind.REPEATER_GONE)[:3] for key in c.falls}
+    held = {c.id: c.holds for c in network.of_kind(CaseKind.SOCKET_HELPS)}
+    assert held["P1"], "beside D1, it passes on what D0 and D1 do"
+    assert all(set(ids) <= falling for ids in held.values())
+    assert not any(c.holds for c in network.cases if c.kind is not CaseKind.SOCKET_HELPS)
 
 
 def test_a_circuit_that_feeds_the_controller_takes_all() -> None:

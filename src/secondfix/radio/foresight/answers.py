@@ -27,7 +27,8 @@ class Case:
     where its controller has none. ``chance`` has only the devices whose chance is another then. ``falls``:
     in the mean likely before and not likely then, in the order of the network; ``rises``: the other way.
     Of devices whose word is not known neither is told. ``gained``: how many more devices are reached in
-    the mean (below 0: fewer), those that are themselves gone not counted.
+    the mean (below 0: fewer), those that are themselves gone not counted. ``holds``, of a socket: who falls
+    when one of the three repeaters goes whose loss costs most, and would not with the device plugged in.
     """
 
     kind: CaseKind
@@ -39,6 +40,7 @@ class Case:
     falls: tuple[str, ...]
     rises: tuple[str, ...]
     gained: float
+    holds: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -48,6 +48,7 @@ def _case(c: Case, shown: bool) -> dict[str, object]:
         "gone": list(c.gone),
         "falls": list(c.falls),
         "rises": list(c.rises),
+        "holds": list(c.holds),
         "gained": round(c.gained, 2) + 0.0 if shown else None,
         "chances": {key: _drawn(drawn) for key, drawn in c.chance.items()} if shown else None,
     }

@@ -1,7 +1,7 @@
 """Every case of one network: a repeater gone, a plug pulled, a circuit tripped, the controller moved."""
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -15,6 +15,8 @@ from secondfix.radio.foresight.answers import Case, CaseKind
 from secondfix.radio.foresight.drawn import Network
 
 LEAST_CHANGE = 0.005  # a chance that moves by less is not told as another
+LEAST_GAIN = 0.05  # of a device: less is next to nothing
+MOST_HELD = 3  # repeaters whose loss costs most: what a socket would hold is asked of these
 
 Progress = Callable[[str], None]
 
@@ -84,11 +86,21 @@ class Cases:
             yield self._case(CaseKind.CONTROLLER_MOVED, place, "the controller at {}", [], there)
 
     def _helped(self) -> Iterator[Case]:
+        if not self.network.staged.sockets:
+            return
+        worst = [c for c in sorted(self._gone(), key=_most_first)[:MOST_HELD] if c.falls]
         for place, number in self.network.staged.sockets.items():
             there = self.network.hits(helper=number)
-            yield self._case(
-                CaseKind.SOCKET_HELPS, place, "a device that repeats plugged in at {}", [], there
-            )
+            words = "a device that repeats plugged in at {}"
+            case = self._case(CaseKind.SOCKET_HELPS, place, words, [], there)
+            held = {key for one in worst for key in self._held(one, number)}
+            yield replace(case, holds=tuple(key for key in self.network.staged.ids if key in held))
+
+    def _held(self, case: Case, helper: int) -> Iterator[str]:
+        """Who falls in a case of a repeater gone, and would not with the helper."""
+        ids, least = self.network.staged.ids, self.scale.likely[1] * self.network.draws
+        there = self.network.hits(gone=np.array([ids.index(key) for key in case.gone]), helper=helper)
+        return (key for key in case.falls if there[ids.index(key)] >= least)
 
     def _id(self, number: int) -> str:
         return self.network.staged.links.stations[number].id
@@ -116,11 +128,15 @@ class Cases:
         )
 
 
-def _most_first(case: Case) -> tuple[float, float]:
-    """Losses: who falls first counts, then the mean; what is moved or added: the most gained first."""
+def _most_first(case: Case) -> tuple[float, float, float]:
+    """Losses: who falls first counts, then the mean; what is moved or added: the most gained first.
+
+    Sockets that gain next to nothing follow by how many they hold.
+    """
     if case.kind in {CaseKind.CONTROLLER_MOVED, CaseKind.SOCKET_HELPS}:
-        return (-case.gained, 0.0)
-    return (-len(case.falls), case.gained)
+        much = case.gained if case.gained >= LEAST_GAIN else 0.0
+        return (-much, -len(case.holds), -case.gained)
+    return (-len(case.falls), case.gained, 0.0)
 
 
 def _called(house: House, key: str) -> str:

@@ -1,0 +1,73 @@
+"""What was foreseen, as text: who falls with what, in few words."""
+
+from dataclasses import replace
+from functools import cache
+from typing import Any
+
+from secondfix.cli.foreseen_text import case_text, foreseen_text
+from secondfix.house import House
+from secondfix.radio import Foreseen, Reach, Word, foresee, reach
+from tests.example_house import seen
+from tests.radio.foresight.test_cases import WEAK, row
+from tests.radio.houses import rows_of
+
+
+@cache
+def asked(*, controller_on: str | None = None, count: int = 6) -> tuple[House, Foreseen, Reach]:
+    plain: dict[str, Any] = row(count)
+    if controller_on:
+        plain["places"]["P0"]["circuit"] = seen(controller_on)
+    rows = rows_of(plain)
+    answer = reach(rows, WEAK)
+    return rows.house, foresee(rows, WEAK, answer, draws=3000), answer
+
+
+def text(*, numbers: bool = False, controller_on: str | None = None, count: int = 6) -> str:
+    house, foreseen, answer = asked(controller_on=controller_on, count=count)
+    return "\n".join(foreseen_text(house, foreseen, answer, numbers=numbers))
+
+
+def test_a_repeater_that_may_be_pulled_out_stands_once() -> None:
+    told = text()
+    assert told.count("DP gone or pulled out") == 1
+    assert "DP pulled out" not in told
+
+
+def test_chances_stand_only_when_asked_for() -> None:
+    assert "%" not in text()
+    assert "whichever one goes" in text(numbers=True)
+    assert "reached" in text(numbers=True)
+
+
+def test_a_circuit_that_takes_the_controller_takes_all_others() -> None:
+    (line,) = (
+        line
+        for line in text(controller_on="C2").splitlines()
+        if line.startswith("circuit C2 (Sockets) tripped")
+    )
+    assert line.endswith("all others")
+
+
+def test_who_falls_and_was_doubtful_already_is_marked() -> None:
+    assert "doubtful already: D2, DB\n" in text()
+
+
+def test_whose_word_is_another_than_that_of_the_best_route_is_named_with_the_reason() -> None:
+    house, foreseen, answer = asked()
+    words = {"D0": Word.UNLIKELY, "D1": Word.LIKELY}
+    devices = tuple(replace(d, word=words.get(d.id, d.word)) for d in answer.devices)
+    told = foreseen_text(house, foreseen, replace(answer, devices=devices), numbers=False)
+    line = " ".join(told[1].split())
+    assert "by no single one: D0." in line
+    assert "not the whole route at once: D1." in line
+    assert "at once" not in text()
+
+
+def test_one_case_is_told_whole_and_another_not_at_all() -> None:
+    house, foreseen, _ = asked()
+    (_, case, *_) = case_text(house, foreseen, "C1", numbers=False)
+    assert case.startswith("N1 (Row), circuit C1 (Lights west) tripped")
+    assert "Without power: D0, D1, D2, D3, D4, D5." in " ".join(case.split())
+    assert case_text(house, foreseen, "C9", numbers=False) == []
+    assert "as now" in "\n".join(case_text(house, foreseen, "D1", numbers=True))
+    assert "no power" in "\n".join(case_text(house, foreseen, "C1", numbers=True))
