@@ -7,16 +7,26 @@ import typer
 
 from secondfix.actions.foresee import foresee
 from secondfix.actions.leaned import leaned_as_json
-from secondfix.actions.reach import reach, reached_as_json
+from secondfix.actions.measured import learned_as_json, measured_of, reach_measured
+from secondfix.actions.reach import reached_as_json
 from secondfix.assumptions import Assumption
 from secondfix.cli.check import findings_text
 from secondfix.cli.foreseen_text import foreseen_text
+from secondfix.cli.journals import JournalOption, opened_journal, with_lines
 from secondfix.cli.leaning import leaning_on, leaning_text
+from secondfix.cli.learned_text import learned_text
 from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
-from secondfix.cli.page import para, percent, table
+from secondfix.cli.page import counted, para, percent, table
 from secondfix.findings import exit_code
 from secondfix.house import House
-from secondfix.radio import MOST_DRAWS, DeviceReach, Foreseen, Reach, foreseen_as_json
+from secondfix.radio import (
+    LEAST_FOR_NUMBERS,
+    MOST_DRAWS,
+    DeviceReach,
+    Foreseen,
+    Reach,
+    foreseen_as_json,
+)
 
 app = verb_app()
 
@@ -37,19 +47,31 @@ def run(
         ),
     ] = 0,
     seed: Annotated[int, typer.Option("--seed", min=0, help="Of the draws: same seed, same answer.")] = 1,
+    journal_files: JournalOption = None,
     as_json: AsJson = False,
 ) -> None:
     """Whether radio is likely to reach every device, by which route, and who hangs on one repeater."""
     house, firm = opened(house_file, firm_folder, assume)
-    answer = reach(house, assumptions=firm.assumptions)
-    foreseen = foresee(house, assumptions=firm.assumptions, draws=draws, seed=seed) if draws else None
+    journal, lines = opened_journal(journal_files or (), house=house_file)
+    links = measured_of(house, journal)
+    answer, learned = reach_measured(house, links.measured, assumptions=firm.assumptions, seed=seed)
+    foreseen = (
+        foresee(house, assumptions=firm.assumptions, measured=links.measured, draws=draws, seed=seed)
+        if draws
+        else None
+    )
     leaned = leaning_on(house, answer.findings, firm.assumptions)
+    numbers = numbers or answer.measured >= LEAST_FOR_NUMBERS
     if as_json:
-        drawn = foreseen_as_json(foreseen, numbers=numbers) if foreseen else None
-        print_json({**reached_as_json(answer, numbers=numbers), "foreseen": drawn, **leaned_as_json(leaned)})
+        more = {
+            "foreseen": foreseen_as_json(foreseen, numbers=numbers) if foreseen else None,
+            "measured": learned_as_json(learned, notes=links.notes) if journal_files else None,
+        }
+        print_json({**reached_as_json(answer, numbers=numbers), **more, **leaned_as_json(leaned)})
     else:
-        print(as_text(house, answer, leaned, foreseen, numbers=numbers))  # noqa: T201 - the command line prints
-    leave(exit_code(answer.findings))
+        told = learned_text(learned, links.notes) if journal_files else []
+        print(as_text(house, answer, leaned, foreseen, numbers=numbers, told=told))  # noqa: T201 - the command line prints
+    leave(with_lines(exit_code(answer.findings), lines))
 
 
 def as_text(
@@ -59,11 +81,13 @@ def as_text(
     foreseen: Foreseen | None = None,
     *,
     numbers: bool,
+    told: Sequence[str] = (),
 ) -> str:
     """The answer as a page of text."""
     head = ("device", "place", "network", *(("chance",) if numbers else ()), "reach", "by way of")
     rows = [_row(d, numbers=numbers) for d in answer.devices]
-    parts = [f"{house.name}: radio, spread {answer.spread_db:g} dB; nothing measured yet", table(head, rows)]
+    links = f"{counted(answer.measured, 'link')} measured" if answer.measured else "nothing measured yet"
+    parts = [f"{house.name}: radio, spread {answer.spread_db:g} dB; {links}", table(head, rows), *told]
     parts += foreseen_text(house, foreseen, answer, numbers=numbers) if foreseen else []
     parts += findings_text(answer.findings)
     parts += [para(note) for note in answer.notes]

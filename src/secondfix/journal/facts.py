@@ -38,16 +38,17 @@ class FunctionTested(Entry):
 
 
 class HeardLink(Part):
-    """One row of a neighbour table: ``link`` as in a subject, with RSSI or LQI."""
+    """One row of a neighbour table: ``link`` as in a subject, with RSSI or LQI, or not heard."""
 
     link: Annotated[str, Field(max_length=40, pattern=SUBJECT, description="link:D01>P1")]
     rssi_dbm: int | None = Field(None, ge=-130, le=20)
     lqi: int | None = Field(None, ge=0, le=255)
+    not_heard: Literal[True] | None = None
 
     @model_validator(mode="after")
     def _some_value(self) -> Self:
-        if self.rssi_dbm is None and self.lqi is None:
-            raise ValueError("a measured link states rssi_dbm or lqi")
+        if (self.rssi_dbm is None and self.lqi is None) == (self.not_heard is None):
+            raise ValueError("a measured link states rssi_dbm or lqi, or else that it was not heard")
         if not self.link.startswith("link:"):
             raise ValueError("a measured link names a link")
         return self
@@ -56,22 +57,26 @@ class HeardLink(Part):
 class Measured(Entry):
     """Signal of one link, or of every link in a neighbour table read out at a device or network.
 
-    RSSI in dBm; LQI as the radio gives it, 0 to 255 (IEEE 802.15.4 leaves its scale to the maker).
+    RSSI in dBm; LQI as the radio gives it, 0 to 255 (IEEE 802.15.4 leaves its scale to the maker);
+    ``not_heard`` where the receiver listened for the sender and heard nothing.
     """
 
     speaks_of: ClassVar[frozenset[str]] = frozenset({"link", "network", "device"})
     kind: Literal["measured"]
     rssi_dbm: int | None = Field(None, ge=-130, le=20)
     lqi: int | None = Field(None, ge=0, le=255)
+    not_heard: Literal[True] | None = None
     table: Annotated[tuple[HeardLink, ...], Loose, Field(max_length=2000)] = ()
 
     @model_validator(mode="after")
     def _link_or_table(self) -> Self:
-        one = self.rssi_dbm is not None or self.lqi is not None
+        level = self.rssi_dbm is not None or self.lqi is not None
         if self.subject.startswith("link:"):
-            if not one or self.table:
-                raise ValueError("a measured link states rssi_dbm or lqi and no table")
-        elif one or not self.table:
+            if level == (self.not_heard is not None) or self.table:
+                raise ValueError(
+                    "a measured link states rssi_dbm or lqi, or else that it was not heard, and no table"
+                )
+        elif level or self.not_heard or not self.table:
             raise ValueError("a measurement at a device or network is a table of links")
         return self
 

@@ -28,6 +28,7 @@ from secondfix.radio.foresight.answers import Case, CaseKind, Foreseen, NetworkF
 from secondfix.radio.foresight.as_json import foreseen_as_json
 from secondfix.radio.foresight.cases import LEAST_GAIN
 from secondfix.radio.foresight.foreseeing import DRAWS, MOST_DRAWS, Heard, foresee
+from secondfix.radio.learning.as_json import learned_as_json
 from secondfix.radio.learning.fitting import learn
 from secondfix.radio.learning.learned import Learned, Parameter, Predicted
 from secondfix.radio.learning.measured import LEAST_FOR_NUMBERS, Measured
@@ -97,6 +98,7 @@ __all__ = [
     "how_often",
     "interference_of",
     "learn",
+    "learned_as_json",
     "link_look",
     "losses_db",
     "margins_after_spread",

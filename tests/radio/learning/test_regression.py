@@ -89,7 +89,7 @@ def calibrated(count: int, *, links: int, in_vain: bool) -> None:
         assert low <= inside <= high, inside
 
 
-@pytest.mark.parametrize(("count", "links", "in_vain"), [(320, 5, False), (80, 12, True)])
+@pytest.mark.parametrize(("count", "links", "in_vain"), [(320, 5, False), (48, 8, True)])
 def test_intervals_cover_and_ranks_are_uniform(count: int, links: int, in_vain: bool) -> None:
     calibrated(count, links=links, in_vain=in_vain)
 
@@ -104,13 +104,13 @@ def test_intervals_cover_and_ranks_are_uniform_in_thousands(links: int, in_vain:
 def test_a_fit_that_forgets_what_was_not_heard_does_not_cover() -> None:
     """The test can fail: links not heard left out of 24 make the house look better than it is."""
     inside = 0
-    for seed in range(120):
+    for seed in range(60):
         true = drawn(seed, links=24, in_vain=True)
         heard = ~true.problem.beyond
         rows = {n: getattr(true.problem, n)[heard] for n in ("loss", "beyond", "parts", "own", "noise2")}
         found = sampled(replace(true.problem, **rows), chains=63, seed=seed)
         inside += 3 <= int((found.weights[:, 0] < true.weights[0]).sum()) <= 60
-    assert inside < binom.ppf(0.0001, 120, 58 / 64)
+    assert inside < binom.ppf(0.0001, 60, 58 / 64)
 
 
 def test_the_same_seed_gives_the_same_samples_and_another_does_not() -> None:

@@ -116,7 +116,11 @@ def _plainly(words: str) -> Callable[[Record, Entry], str]:
 def _measured(_record: Record, entry: Entry) -> str:
     assert isinstance(entry, Measured)
     if entry.table:
-        return f"measured: {len(entry.table)} links heard"
+        heard = sum(not row.not_heard for row in entry.table)
+        in_vain = f", {len(entry.table) - heard} not heard" if heard < len(entry.table) else ""
+        return f"measured: {heard} links heard{in_vain}"
+    if entry.not_heard:
+        return "measured: not heard"
     parts = [
         f"{entry.rssi_dbm} dBm" if entry.rssi_dbm is not None else "",
         f"LQI {entry.lqi}" if entry.lqi is not None else "",

@@ -10,7 +10,7 @@ from secondfix.house import Schedule
 from secondfix.radio.answers import Reach, Scale
 from secondfix.radio.crossing import Bools, Floats
 from secondfix.radio.engine.sampled import Sampled
-from secondfix.radio.learning.columns import NINETY, Columns, told
+from secondfix.radio.learning.columns import NINETY, WIDE_NINETY, Columns, told
 from secondfix.radio.learning.learned import Learned, OfNetwork, Parameter, Predicted
 from secondfix.radio.learning.making import Crossed, Made, made
 from secondfix.radio.learning.matching import Matched, matched
@@ -167,7 +167,7 @@ class _Fit:
             return
         for n, column in told(self.columns.all):
             weights = self.house.weights[:, n] * column.scale
-            half = NINETY * column.sd * column.scale
+            half = WIDE_NINETY * column.sd * column.scale
             before = column.middle - half, column.middle, column.middle + half
             yield Parameter(
                 column.name, self._keys, column.words, column.unit, before, _three(column.middle + weights)
