@@ -31,7 +31,8 @@ def _gangs(about: Asked, box_id: str) -> str:
     if not count:
         return "none"
     way = reverse("box", args=[about.house.id, box_id])
-    return f'<a href="{way}">{count}<span class="apart"> gangs of {box_id}, what they do</span></a>'
+    words = "gang of {}, what it does" if count == 1 else "gangs of {}, what they do"
+    return f'<a href="{way}">{count}<span class="apart"> {words.format(box_id)}</span></a>'
 
 
 def _outline(about: Asked, room_id: str) -> str:
