@@ -44,6 +44,10 @@ DEEDS: list[tuple[str, str, dict[str, Any]]] = [
     *[(kind, "device:D01", {"network": "N1"}) for kind in ("joined", "join_failed", "excluded")],
     ("skipped", "device:D01", {"deed": "join", "reason": "nobody at home"}),
     ("measured", "link:D01>P1", {"rssi_dbm": -71}),
+    *[
+        ("air_heard", "box:B1", {"transmitters": [{"channel": 6, "level_dbm": level}]})
+        for level in (-52, -70)
+    ],
     ("snag_raised", "box:B1", {"words": "plate chipped"}),
     ("named", "room:R77", {"name": "No such room"}),
     ("left_for_tea", "box:B1", {"biscuits": 3}),

@@ -243,6 +243,7 @@ def test_every_kind_can_be_written() -> None:
         write(13, "skipped", "gang:B1.1", deed="test", reason="asleep"),
         write(14, "withdrawn", "box:B1", of=11),
         write(15, "adopted", f"house:{HOUSE.id}", to_revision="B", took_in=[]),
+        write(18, "air_heard", "box:B1", transmitters=[]),
         write(16, "signed", f"house:{HOUSE.id}", name="I. Quill", paper="as-built"),
     ]
     assert {e.kind for e in made} == set(KINDS)

@@ -123,6 +123,11 @@ WRITTEN: list[tuple[str, dict[str, str], dict[str, Any]]] = [
         {"node": 7},
     ),
     ("measured", {"subject": "link:D11>D12", "rssi_dbm": "-67"}, {"rssi_dbm": -67}),
+    (
+        "air_heard",
+        {"subject": "box:B01", "transmitters": '[{"channel": 9, "level_dbm": -58, "duty_permille": 40}]'},
+        {"transmitters": [{"channel": 9, "level_dbm": -58, "duty_permille": 40}]},
+    ),
     ("named", {"subject": "room:R01", "name": "12"}, {"name": "12"}),
     ("purpose_set", {"subject": "load:L01", "purpose": "night_light"}, {"purpose": "night_light"}),
     ("removed", {"subject": "device:D08"}, {}),

@@ -4,6 +4,7 @@ Entries are appended and never changed. Who knew what decides which are current;
 """
 
 from secondfix.journal.adoption import Adoption, adopt
+from secondfix.journal.air import AirHeard, HeardOnAir
 from secondfix.journal.as_json import as_built_as_json, entry_as_json, tests_as_json
 from secondfix.journal.asbuilt import AsBuilt, as_built
 from secondfix.journal.check_presses import CAUTION
@@ -36,6 +37,7 @@ __all__ = [
     "LONGEST_LINE_BYTES",
     "RULES",
     "Adoption",
+    "AirHeard",
     "AsBuilt",
     "Conflict",
     "Crossing",
@@ -45,6 +47,7 @@ __all__ = [
     "Folded",
     "FunctionTest",
     "FunctionTested",
+    "HeardOnAir",
     "Joined",
     "Journal",
     "Measured",

@@ -4,6 +4,7 @@ from typing import Any
 
 from pydantic import ValidationError
 
+from secondfix.journal.air import AirHeard
 from secondfix.journal.deeds import (
     Excluded,
     Fitted,
@@ -26,6 +27,7 @@ KINDS: dict[str, type[Entry]] = {
     "purpose_set": PurposeSet,
     "function_tested": FunctionTested,
     "measured": Measured,
+    "air_heard": AirHeard,
     "fitted": Fitted,
     "removed": Removed,
     "survey_corrected": SurveyCorrected,

@@ -4,7 +4,17 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from secondfix.house import House, is_nec
-from secondfix.journal import KINDS, Entry, Fitted, FunctionTested, Joined, Measured, Subject, subject_of
+from secondfix.journal import (
+    KINDS,
+    AirHeard,
+    Entry,
+    Fitted,
+    FunctionTested,
+    Joined,
+    Measured,
+    Subject,
+    subject_of,
+)
 from secondfix.papers.places import thing_words
 from secondfix.papers.record.record import Record
 from secondfix.papers.words import sentence
@@ -128,6 +138,17 @@ def _measured(_record: Record, entry: Entry) -> str:
     return f"measured: {', '.join(p for p in parts if p)}"
 
 
+def _heard(_record: Record, entry: Entry) -> str:
+    assert isinstance(entry, AirHeard)
+    loudest = max(entry.transmitters, key=lambda one: one.level_dbm, default=None)
+    if loudest is None:
+        return "channel survey: nobody heard"
+    return (
+        f"channel survey: {len(entry.transmitters)} heard, the loudest on {loudest.kind} channel "
+        f"{loudest.channel} with {loudest.level_dbm} dBm"
+    )
+
+
 def _adopted(_record: Record, entry: Entry) -> str:
     plain = entry.model_dump(mode="json")
     return f"as-built adopted as {plain['to_revision']}, {len(plain['took_in'])} entries taken in"
@@ -149,6 +170,7 @@ _SAYINGS: dict[str, Callable[[Record, Entry], str]] = {
     "skipped": _plainly("skipped, {deed}: {reason}"),
     "function_tested": _tested,
     "measured": _measured,
+    "air_heard": _heard,
     "snag_raised": _plainly("snag, {severity}: {words}"),
     "snag_cleared": _plainly("snag cleared: {words}"),
     "withdrawn": _plainly("an entry withdrawn: {reason}"),

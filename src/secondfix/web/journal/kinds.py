@@ -85,6 +85,18 @@ FORMS: dict[str, KindForm] = {
             _NOTE,
         ),
     ),
+    "air_heard": KindForm(
+        "Who sends at 2.4 GHz was heard",
+        (
+            Ask(
+                "transmitters",
+                "Who was heard, as a list",
+                "value",
+                '[{"channel": 6, "level_dbm": -61, "duty_permille": 80}]; [] for nobody',
+            ),
+            _NOTE,
+        ),
+    ),
     "survey_corrected": KindForm(
         "The survey was wrong",
         (
