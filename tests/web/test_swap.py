@@ -1,16 +1,31 @@
 """A swap on the desk: its outcome, losses, worksheet and entries; which device it is; a controller."""
 
 import json
+from collections.abc import Iterator
+from html import unescape
 from pathlib import Path
-from threading import Event
+from threading import Event, Thread
+from time import monotonic, sleep
+from urllib.parse import quote
 
 import pytest
 from django.test import Client
 
 from secondfix.house import Fault
 from secondfix.store import door
+from secondfix.web.frame import jobs
+from secondfix.web.frame.jobs import Progress
 from secondfix.web.frame.site import on_site
 from secondfix.web.maintaining import asking
+from tests.desk import PASSWORD
+from tests.web.conftest import signed_in
+
+
+@pytest.fixture(autouse=True)
+def no_jobs() -> Iterator[None]:
+    jobs._jobs.clear()
+    yield
+    jobs._jobs.clear()
 
 
 @pytest.fixture(autouse=True)
@@ -118,25 +133,99 @@ def test_a_replaced_controller_is_told_what_is_done_again(reader: Client, house_
     assert page(reader, house_id, "network=N9&kept=nothing", status=422)
 
 
-def test_a_slow_answer_is_worked_out_aside(
-    reader: Client, journals: str, monkeypatch: pytest.MonkeyPatch
-) -> None:
+@pytest.fixture
+def slow(monkeypatch: pytest.MonkeyPatch) -> Event:
+    """An answer that is tried model by model: the second not before the event is set."""
     go = Event()
 
-    def slow(*_: object) -> list[Fault]:
+    def work(_site: object, _question: object, progress: Progress) -> list[Fault]:
+        progress("model 1 of 2, Lathe")
         go.wait(20)
+        progress("model 2 of 2, Cairn")
         return [Fault("swap", "", "late", "an answer")]
 
     monkeypatch.setattr(asking, "SOON_S", 0.01)
-    monkeypatch.setattr(asking, "_answer", slow)
+    monkeypatch.setattr(asking, "_answer", work)
+    return go
+
+
+def watched(told: str) -> str:
+    """The address at which the sheet asks how far it is."""
+    return unescape(told.split('id="waiting" hx-get="')[1].partition('"')[0])
+
+
+def test_a_slow_answer_is_worked_out_aside(reader: Client, journals: str, slow: Event) -> None:
     told = page(reader, journals, KEPT)
     assert "being worked out" in told
     assert 'hx-trigger="every 1s"' in told
-    url = f"/house/{journals}/swap?{KEPT}"
-    waiting = reader.get(url, headers={"HX-Request": "true"})
-    assert (waiting.status_code, waiting.headers.get("HX-Redirect")) == (204, None)
-    go.set()
-    monkeypatch.setattr(asking, "SOON_S", 20)
-    done = reader.get(url, headers={"HX-Request": "true"})
-    assert (done.status_code, done["HX-Redirect"]) == (204, f"/house/{journals}/swap?{KEPT}")
+    waiting = reader.get(watched(told), headers={"HX-Request": "true"})
+    assert waiting.status_code == 200
+    assert waiting.content.decode().startswith('<p id="waiting"')
+    slow.set()
+    assert jobs.wait(jobs.jobs_of(journals)[0], most_s=20)
+    done = reader.get(watched(told), headers={"HX-Request": "true"})
+    assert (done.status_code, done["HX-Redirect"]) == (
+        204,
+        f"/house/{journals}/swap?{quote(KEPT, safe='=&')}",
+    )
     assert "late" in page(reader, journals, KEPT, status=422)
+
+
+def test_how_far_it_is_stands_on_the_sheet(reader: Client, journals: str, slow: Event) -> None:
+    told = page(reader, journals, KEPT)
+    job = jobs.jobs_of(journals)[0]
+    until = monotonic() + 20
+    while not job.at:
+        assert monotonic() < until
+        sleep(0.005)
+    assert "model 1 of 2, Lathe" in reader.get(watched(told), headers={"HX-Request": "true"}).content.decode()
+    slow.set()
+
+
+def test_a_slow_answer_is_cancelled_between_two_models_and_asked_again(
+    reader: Client, journals: str, slow: Event, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    told = page(reader, journals, KEPT)
+    job = jobs.jobs_of(journals)[0]
+    cancelled = Thread(target=lambda: reader.post(watched(told)), daemon=True)
+    cancelled.start()
+    assert job.stop.wait(20)
+    slow.set()
+    cancelled.join(20)
+    assert jobs.wait(job, most_s=20)
+    assert job.state is jobs.State.CANCELLED
+    told = page(reader, journals, KEPT)
+    assert "It was cancelled" in told
+    assert "hx-get" not in told.partition('id="waits"')[2]
+    monkeypatch.setattr(asking, "SOON_S", 20)
+    assert "late" in page(reader, journals, f"{KEPT}&again=1", status=422)
+
+
+def test_another_reader_cancels_nothing(
+    reader: Client, office: door.Account, journals: str, slow: Event
+) -> None:
+    told = page(reader, journals, KEPT)
+    account = door.create_account(username="Bex", password=PASSWORD, right=door.Right.READER, by=office)
+    assert isinstance(account, door.Account)
+    signed_in(account).post(watched(told))
+    assert not jobs.jobs_of(journals)[0].stop.is_set()
+    slow.set()
+
+
+def test_a_desk_that_was_started_again_leads_back_to_the_question(reader: Client, journals: str) -> None:
+    lost = f"/house/{journals}/swap/work/{'0' * 32}?{KEPT}"
+    told = reader.get(lost, headers={"HX-Request": "true"})
+    assert told["HX-Redirect"] == f"/house/{journals}/swap?{quote(KEPT, safe='=&')}"
+    assert reader.post(lost)["Location"] == f"/house/{journals}/swap?{quote(KEPT, safe='=&')}"
+
+
+def test_an_answer_that_failed_says_so(
+    reader: Client, journals: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def broken(*_: object) -> list[Fault]:
+        raise RuntimeError("a slip of the test")
+
+    monkeypatch.setattr(asking, "_answer", broken)
+    told = page(reader, journals, KEPT)
+    assert "a fault of ours" in told
+    assert "again=1" in told

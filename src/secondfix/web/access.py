@@ -109,6 +109,7 @@ RULES: dict[str, Rule] = {
     "page-png": ASKED,
     "swap": SHEET,
     "swap-out": ASKED,
+    "swap-work": ASKED,
     "reconcile": ASKED,
     "reconcile-write": OFFICE,
     "new-list": OFFICE,

@@ -61,9 +61,14 @@ class OnSite:
     def _aside(self) -> Aside:
         return Aside(self.about.house.id)
 
-    def aside(self, question: str, title: str, *, by: str, work: Callable[[], T]) -> jobs.Job:
-        """Work out a slow answer aside, once; the job that does it. Raises jobs.TooManyError."""
-        return self._aside.job(question, title, by=by, work=lambda _: work(), again=True)
+    def aside(
+        self, question: str, title: str, *, by: str, work: Callable[[jobs.Progress], T], again: bool = False
+    ) -> jobs.Job:
+        """Work out a slow answer aside, once; the job that does it. Raises jobs.TooManyError.
+
+        One that was cancelled or failed is begun anew where ``again``.
+        """
+        return self._aside.job(question, title, by=by, work=work, again=again)
 
     @cached_property
     def lines(self) -> tuple[EntryLine, ...]:

@@ -21,7 +21,7 @@ AT_ONCE = 2
 LONGEST_WAIT_S = 1.0
 MOST_WAITING = 16
 """Pages that wait; it must leave threads of the server free for edits. Who comes on top goes at once."""
-ASIDE = frozenset({"job", "job-file", "swap", "swap-out", "radio-work"})
+ASIDE = frozenset({"job", "job-file", "swap", "swap-out", "swap-work", "radio-work"})
 """Sheets that watch work done aside: they rest rather than compute, or ask how far it is."""
 _LOOKING = {"GET", "HEAD", "OPTIONS"}
 

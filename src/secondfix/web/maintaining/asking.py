@@ -55,17 +55,25 @@ SOON_S = 1.5
 """How long a sheet waits for an answer before it says that it is being worked out."""
 
 
-def answer_of(site: OnSite, question: SwapQuestion, *, by: str) -> Swapped | list[Fault] | jobs.Job | None:
+def answer_of(
+    site: OnSite, question: SwapQuestion, *, by: str, again: bool = False
+) -> Swapped | list[Fault] | jobs.Job | None:
     """The plan, every fault of the question, None while something is still to be chosen.
 
     In a large house the nearest models take a while to try: it is worked out aside, and the job is the
-    answer until it is done.
+    answer until it is done. One that was cancelled or failed stays the answer, until asked ``again``.
     """
     if not question.failed or not question.units:
         return None
     key = f"{question.failed} {question.units} {question.whole}"
     try:
-        job = site.aside(key, f"Swap of {question.failed}", by=by, work=lambda: _answer(site, question))
+        job = site.aside(
+            key,
+            f"Swap of {question.failed}",
+            by=by,
+            work=lambda progress: _answer(site, question, progress),
+            again=again,
+        )
     except jobs.TooManyError:
         said = f"{jobs.MOST_WAITING} questions of yours are being worked out"
         return [Fault("swap", "", said, "one of them answered first")]
@@ -74,7 +82,7 @@ def answer_of(site: OnSite, question: SwapQuestion, *, by: str) -> Swapped | lis
     return job if made is None else made
 
 
-def _answer(site: OnSite, question: SwapQuestion) -> Swapped | list[Fault]:
+def _answer(site: OnSite, question: SwapQuestion, progress: jobs.Progress) -> Swapped | list[Fault]:
     return swap(
         site.about.house,
         site.journal,
@@ -83,6 +91,7 @@ def _answer(site: OnSite, question: SwapQuestion) -> Swapped | list[Fault]:
         models=models_of(site),
         assumptions=site.about.firm.assumptions,
         whole=question.whole,
+        progress=progress,
     )
 
 

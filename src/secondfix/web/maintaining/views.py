@@ -5,7 +5,7 @@ from datetime import UTC, datetime
 
 from django.contrib import messages
 from django.http import HttpRequest, HttpResponse
-from django.shortcuts import redirect
+from django.shortcuts import redirect, render
 from django.urls import reverse
 from django.views.decorators.http import require_GET, require_http_methods
 
@@ -22,6 +22,7 @@ from secondfix.web.frame.site import OnSite, on_site, shown_at
 from secondfix.web.journal.writing import Plain, expected_lines, write
 from secondfix.web.maintaining.asking import (
     KEPT_WORDS,
+    SOON_S,
     SwapQuestion,
     answer_of,
     models_of,
@@ -35,9 +36,7 @@ from secondfix.web.maintaining.asking import (
 def swap(request: HttpRequest, house_id: str) -> HttpResponse:
     """What a swap comes to, before anything is taken out; its losses accepted; its entries written."""
     site, question = on_site(house_id), question_of(request.GET)
-    answer = answer_of(site, question, by=person(request).username)
-    if getattr(request, "htmx", False):
-        return _whether_done(request, answer)
+    answer = answer_of(site, question, by=person(request).username, again="again" in request.GET)
     faults = tuple(answer) if isinstance(answer, list) else ()
     if request.method == "POST" and isinstance(answer, Swapped):
         faults = _written(request, house_id, question, answer.plan)
@@ -59,7 +58,7 @@ def swap(request: HttpRequest, house_id: str) -> HttpResponse:
         "kept": KEPT_WORDS.items(),
         "rebuilt": None if isinstance(rebuilt, list) else rebuilt,
         "plan": plan,
-        "waits": isinstance(answer, jobs.Job),
+        "job": answer if isinstance(answer, jobs.Job) else None,
         **(_plan_context(site, plan) if plan else {}),
         "shown": shown_at(),
         "faults": (*faults, *(rebuilt if isinstance(rebuilt, list) else ())),
@@ -68,12 +67,27 @@ def swap(request: HttpRequest, house_id: str) -> HttpResponse:
     return show(request, "swap", "maintaining/swap.html", context, house_id=house_id, status=status)
 
 
-def _whether_done(request: HttpRequest, answer: object) -> HttpResponse:
-    """Nothing while the answer is being worked out, so that the sheet asks again; then the way to it."""
-    told = HttpResponse(status=204)
-    if not isinstance(answer, jobs.Job):
-        told["HX-Redirect"] = request.get_full_path()
-    return told
+@require_http_methods(["GET", "POST"])
+def swap_work(request: HttpRequest, house_id: str, job_id: str) -> HttpResponse:
+    """How far an answer has come, then the way to it; cancelled where its own person or a writer says so."""
+    job = jobs.find(job_id, house_id=house_id)
+    job = job if job and job.kind == "answer" else None
+    query = request.GET.urlencode()
+    there = reverse("swap", args=[house_id]) + (f"?{query}" if query else "")
+    if job is not None and request.method == "POST":
+        if job.by == person(request).username or person(request).may_write:
+            jobs.cancel(job)
+            jobs.wait(job, most_s=SOON_S)
+        return redirect(there)
+    if job is None or job.ended:  # of a desk that was started again too: its sheet asks anew
+        if not getattr(request, "htmx", False):
+            return redirect(there)
+        told = HttpResponse(status=204)
+        told["HX-Redirect"] = there
+        return told
+    return render(
+        request, "maintaining/waiting.html", {"job": job, "query": query, "house": {"id": house_id}}
+    )
 
 
 def _plan_context(site: OnSite, plan: SwapPlan) -> dict[str, object]:
