@@ -27,21 +27,18 @@ class Staged:
 
     ``links`` are over all stations: the controller, ``real`` − 1 devices, then one for each place of
     ``moves`` (the controller put there) and of ``sockets`` (a device that repeats, plugged in there). The
-    links among those that stand come first, ``base`` of them.
+    links among those that stand come first, ``base`` of them. ``ids`` are those of the stations that stand:
+    the network's own for its controller, then its devices.
     """
 
     network: str
+    ids: tuple[str, ...]
     links: Links
     real: int
     base: int
     most_links: int
     moves: Mapping[str, int]
     sockets: Mapping[str, int]
-
-    @property
-    def ids(self) -> tuple[str, ...]:
-        """Ids of the stations that stand: the network's own for its controller, then its devices."""
-        return tuple(s.id for s in self.links.stations[: self.real])
 
 
 def spots_for_controller(house: House) -> tuple[str, ...]:
@@ -92,6 +89,7 @@ def staged(
         links, base = _in_order(links, real, real + len(own), least_db=least)
         out[key] = Staged(
             key,
+            tuple(s.id for s in links.stations[:real]),
             links,
             real,
             base,
