@@ -2,6 +2,7 @@
 
 import json
 from functools import cache
+from random import Random
 from typing import Any
 
 from hypothesis import given
@@ -17,6 +18,7 @@ from secondfix.house import (
     field_changes,
     plain_of,
     read_house,
+    written,
 )
 from secondfix.house.editing import _by_members, edited_whole
 from tests.demo.reading import house_of
@@ -104,6 +106,7 @@ def test_an_edit_makes_what_reading_the_whole_document_makes(one: tuple[str, lis
         assert as_canonical_json(out) == as_canonical_json(whole)
         assert in_full(out) == in_full(read_again(whole))
         assert changes_between(house, out) == field_changes(plain_of(house), plain_of(out))
+        assert written(out, before=written(house)).text == as_canonical_json(out)
     else:
         assert out == whole
 
@@ -133,3 +136,30 @@ def test_a_device_of_a_new_model_brings_the_edition_to_its_place_in_the_order() 
     for one in made:
         assert set(one.models) > set(house.models)
         assert in_full(one) == in_full(read_again(one))
+
+
+@given(st.sampled_from(HOUSES), st.randoms(use_true_random=False))
+def test_a_house_in_any_order_is_written_in_the_order_of_the_format(name: str, draw: Random) -> None:
+    house = stood(name)
+    mixed = {field: _mixed(getattr(house, field), draw) for field in house.model_fields_set}
+    other = House.model_construct(house.model_fields_set, **mixed)
+    assert written(other).text == as_canonical_json(house)
+    assert written(other, before=written(house)).text == as_canonical_json(house)
+
+
+def _mixed(value: Any, draw: Random) -> Any:
+    return dict(draw.sample([*value.items()], len(value))) if isinstance(value, dict) else value
+
+
+def test_the_text_of_what_an_edit_left_alone_is_taken_over() -> None:
+    before = written(stood("house.json"))
+    made = edited(before.house, [Change("loads.L01.name", "Pelmet")], models=MODELS)
+    assert isinstance(made, House)
+    after = written(made, before=before)
+    anew = {
+        (name, key)
+        for name, members in after.pieces.items()
+        for key, piece in members.items()
+        if piece is not before.pieces[name].get(key)
+    }
+    assert anew == {("loads", "L01")}

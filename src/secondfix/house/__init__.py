@@ -2,7 +2,7 @@
 
 from secondfix.house.beginning import begin, uuid7
 from secondfix.house.building import Layer, Opening, Point, Position, Room, Storey, Wall
-from secondfix.house.canonical import Written, as_canonical_json, json_schema, plain_of, written
+from secondfix.house.canonical import Pieces, Written, as_canonical_json, json_schema, plain_of, written
 from secondfix.house.changes import Change, steps_of
 from secondfix.house.devices import Device, Eui64, KeyRef, ModelKey, Network, OutsideUse
 from secondfix.house.differing import changes_between
@@ -82,6 +82,7 @@ __all__ = [
     "OthersAct",
     "OutsideUse",
     "Part",
+    "Pieces",
     "Place",
     "Point",
     "Position",

@@ -1,8 +1,8 @@
 """Saving: one byte sequence for one meaning; and the published JSON Schema."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import Any, TypeVar
+from dataclasses import dataclass, field
+from typing import Any, TypeVar, get_origin
 
 from pydantic import BaseModel
 from pydantic_core import to_json
@@ -11,6 +11,10 @@ from secondfix.house.document import House
 
 T = TypeVar("T")
 _HOLDERS = {dict, list}
+COLLECTIONS = {name for name, field in House.model_fields.items() if get_origin(field.annotation) is dict}
+
+Pieces = Mapping[str, Mapping[str, tuple[BaseModel, str]]]
+"""By collection and id: each member with its text, as it stands in the text of the house."""
 
 
 def as_canonical_json(house: House) -> str:
@@ -29,11 +33,50 @@ class Written:
     house: House
     text: str
     before: "Written | None" = None
+    pieces: Pieces = field(default_factory=dict, repr=False, compare=False)
 
 
 def written(house: House, *, before: Written | None = None) -> Written:
-    """A house that was read or edited without a fault, with its text; ``before``, what it was made from."""
-    return Written(house, as_canonical_json(house), before)
+    """A house that was read or edited without a fault, with its text: that of `as_canonical_json`.
+
+    ``before`` is what it was made from: members that both share are not written out again.
+    """
+    was: Pieces = before.pieces if before else {}
+    pieces = {
+        name: _pieces(getattr(house, name), was.get(name, {})) for name in COLLECTIONS if stands(house, name)
+    }
+    fields = (name for name in House.model_fields if stands(house, name))
+    lines = (f'  "{name}": {_field_text(house, name, pieces.get(name))}' for name in fields)
+    return Written(house, "{\n" + ",\n".join(lines) + "\n}\n", before, pieces)
+
+
+def _pieces(
+    members: Mapping[str, BaseModel], was: Mapping[str, tuple[BaseModel, str]]
+) -> dict[str, tuple[BaseModel, str]]:
+    """Each member in its order with its text; the text of one that stood is taken over."""
+    made = {}
+    for key, part in (members if list(members) == list(was) else in_order(members)).items():
+        stood = was.get(key)
+        made[key] = stood if stood and stood[0] is part else (part, _deeper(plain_of(part), by=2))
+    return made
+
+
+def _field_text(house: House, name: str, pieces: Mapping[str, tuple[BaseModel, str]] | None) -> str:
+    if pieces is None:
+        value = getattr(house, name)
+        return _deeper(plain_of(value) if isinstance(value, BaseModel) else value, by=1)
+    inside = ",\n".join(f"    {to_json(key).decode()}: {text}" for key, (_, text) in pieces.items())
+    return f"{{\n{inside}\n  }}" if pieces else "{}"
+
+
+def _deeper(plain: object, *, by: int) -> str:
+    """A plain value as text that stands so many levels deep. No text of JSON has a line break in it."""
+    return to_json(plain, indent=2).decode().replace("\n", "\n" + "  " * by)
+
+
+def stands(house: House, name: str) -> bool:
+    """Whether a field of the house is stated."""
+    return name in house.model_fields_set and getattr(house, name) is not None
 
 
 def plain_of(part: BaseModel) -> dict[str, Any]:

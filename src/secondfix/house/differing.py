@@ -2,9 +2,9 @@
 
 from typing import Any
 
-from secondfix.house.canonical import plain_of
+from secondfix.house.canonical import COLLECTIONS, plain_of, stands
 from secondfix.house.document import House
-from secondfix.house.editing import COLLECTIONS, plain_field, stands
+from secondfix.house.editing import plain_field
 from secondfix.house.merging import FieldChange, field_changes
 
 

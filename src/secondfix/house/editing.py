@@ -3,12 +3,12 @@
 import json
 from collections.abc import Iterable, Mapping, Sequence
 from itertools import islice
-from typing import Any, get_origin
+from typing import Any
 
 from pydantic import BaseModel
 
 from secondfix.catalogue import Model
-from secondfix.house.canonical import in_order, plain_of, put_in_order
+from secondfix.house.canonical import COLLECTIONS, in_order, plain_of, put_in_order, stands
 from secondfix.house.changes import Change, apply, steps_of
 from secondfix.house.document import House
 from secondfix.house.faults import Fault
@@ -19,7 +19,6 @@ from secondfix.house.text import parse
 
 MOST_CHANGES = 20_000
 LARGEST_QUICK_BYTES = 1024 * 1024  # a change of more than this is read with the whole document
-COLLECTIONS = {name for name, field in House.model_fields.items() if get_origin(field.annotation) is dict}
 
 
 def edited(house: House, changes: Iterable[Change], *, models: Mapping[str, Model]) -> House | list[Fault]:
@@ -87,11 +86,6 @@ def _touched(changes: Sequence[Change]) -> dict[str, set[str] | None] | None:
         elif named is not None:
             named.add(member)
     return touched
-
-
-def stands(house: House, name: str) -> bool:
-    """Whether a field of the house is stated."""
-    return name in house.model_fields_set and getattr(house, name) is not None
 
 
 def plain_field(house: House, name: str, ids: set[str] | None) -> Any:

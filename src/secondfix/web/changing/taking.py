@@ -40,7 +40,7 @@ def take(request: HttpRequest, house_id: str, changes: Sequence[Change], *, word
     base = number_of(request)
     assert base is not None  # without one nothing was made
     stood = asked_at(house_id, base)
-    sent = written(made, before=Written(stood.house, stood.text))
+    sent = written(made, before=Written(stood.house, stood.text, pieces=stood.pieces))
     saved = door.save(house_id, sent, base=base, by=person(request), words=words)
     assert not isinstance(saved, door.IdTaken)  # the store makes the id of an edit from a form
     if isinstance(saved, door.Saved) and not saved.others:

@@ -13,7 +13,7 @@ from secondfix.actions.check import Checked, check
 from secondfix.actions.settle import settled_assumptions
 from secondfix.assumptions import Assumptions
 from secondfix.files import Firm
-from secondfix.house import House, Schedule, Written, read_house, schedule
+from secondfix.house import House, Pieces, Schedule, Written, read_house, schedule
 from secondfix.radio import Reach
 from secondfix.store import door
 from secondfix.web.frame.firm import firm
@@ -33,6 +33,8 @@ class Asked:
     counted: bool = True
     """Whether the register keeps the counts of its check: not of an issue, asked as it once was."""
 
+    pieces: Pieces = field(default_factory=dict, repr=False, compare=False)
+    """The text of its members, for the edit that comes next; empty where it was read from the store."""
     _made: dict[str, Any] = field(default_factory=dict, init=False, repr=False, compare=False)
     _making: dict[str, RLock] = field(default_factory=dict, init=False, repr=False, compare=False)
 
@@ -119,7 +121,7 @@ def asked_at(house_id: str, number: int) -> Asked:
 
 def keep(house_id: str, number: int, made: Written) -> None:
     """Know what an edit that was just saved made of the house, without reading it from the store."""
-    _held(house_id, Asked(made.house, made.text, number, firm()))
+    _held(house_id, Asked(made.house, made.text, number, firm(), pieces=made.pieces))
 
 
 def _held(house_id: str, fresh: Asked) -> Asked:
