@@ -5,9 +5,9 @@ from itertools import pairwise
 import numpy as np
 import pytest
 
-from secondfix.radio import Interference, Measured, Word, foresee, foreseen_as_json, reach
+from secondfix.radio import DeviceChance, Interference, Measured, Word, foresee, foreseen_as_json, reach
 from tests.radio.foresight.test_cases import WEAK, row
-from tests.radio.houses import rows_of
+from tests.radio.houses import assumed, rows_of
 
 
 def test_more_draws_narrow_the_interval_of_the_draws_and_not_the_models() -> None:
@@ -83,3 +83,17 @@ def test_a_source_on_the_channel_most_of_the_time_lowers_every_chance_and_a_rare
     quiet = mean(None)
     assert mean(0.05) == pytest.approx(quiet, abs=0.01)
     assert mean(0.9) < quiet - 0.1
+
+
+def test_slower_rates_of_a_region_widen_what_the_model_leaves_open_and_no_chance() -> None:
+    weaker = assumed(radio_longest_link_m=12, radio_spread_db=8, radio_fading_db=40, radio_house_offset_db=10)
+
+    def asked(region: str) -> tuple[DeviceChance, ...]:
+        rows = rows_of({**row(6, protocol="zwave"), "radio_region": region})
+        (network,) = foresee(rows, weaker, reach(rows, weaker), draws=1000).networks.values()
+        return network.devices
+
+    with_slow, without = asked("eu"), asked("kr")  # 868 and 921 MHz: 0.5 dB apart
+    assert np.mean([d.model_high for d in with_slow]) > np.mean([d.model_high for d in without]) + 0.05
+    for one, other in zip(with_slow, without, strict=True):
+        assert one.reached.share == pytest.approx(other.reached.share, abs=0.06)

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from secondfix.assumptions import Assumptions
-from secondfix.house import Schedule
+from secondfix.house import House, Schedule
 from secondfix.radio.answers import Chances, Reach, Scale, Word
 from secondfix.radio.crossing import Floats
 from secondfix.radio.engine.chances import DeviceChance, Drawn, wilson
@@ -18,9 +18,11 @@ from secondfix.radio.foresight.cases import LEAST_CHANGE, Cases, Progress
 from secondfix.radio.foresight.circuits import fed_by
 from secondfix.radio.foresight.drawn import Network, draw_ends, draw_network
 from secondfix.radio.foresight.staging import Staged, empty_sockets, spots_for_controller, staged
+from secondfix.radio.g9959 import PLANS, Rate
 from secondfix.radio.learning.fitting import learn
 from secondfix.radio.learning.learned import Learned
 from secondfix.radio.learning.measured import Measured
+from secondfix.radio.packets.curves import slower_gain_db
 from secondfix.radio.packets.delivery import raised_db, works_at_db
 from secondfix.radio.packets.interference import Interference
 from secondfix.radio.stations import Station
@@ -73,10 +75,12 @@ def foresee(
         progress(f"network {house.networks[key].name}")
         gain = _gain_db(stage, house.networks[key].protocol, heard)
         network = draw_network(stage, learned.ways(key), gain_db=gain, draws=draws, seed=seed)
+        margin_db = _margins_db(stage, learned, assumptions)[:, : stage.base] + gain[: stage.base]
+        margin_db[0] += _slower_db(house, key)
         ends = draw_ends(
             stage,
             learned.scale,
-            margin_db=_margins_db(stage, learned, assumptions)[:, : stage.base] + gain[: stage.base],
+            margin_db=margin_db,
             shared=assumptions.value(_SHARED) / 100,
             draws=draws,
             seed=seed,
@@ -102,6 +106,14 @@ def _margins_db(stage: Staged, learned: Learned, assumptions: Assumptions) -> Fl
     offset_db: Floats = np.array(assumptions.span("radio_house_offset_db"), np.float64).reshape(3, 1)
     out: Floats = margin_db - offset_db
     return out
+
+
+def _slower_db(house: House, network: str) -> float:
+    """How many dB weaker a link may be at the most favourable end, where the region has slower rates."""
+    if house.networks[network].protocol is not Protocol.ZWAVE:
+        return 0.0
+    plans = [PLANS[house.radio_region]] if house.radio_region else PLANS.values()
+    return slower_gain_db(Rate.R1) if any(plan.slow_mhz for plan in plans) else 0.0
 
 
 def _gain_db(stage: Staged, protocol: Protocol, heard: Heard | None) -> Floats:
@@ -192,8 +204,8 @@ def _notes(rows: Schedule, draws: int, no_circuit: Sequence[str], *, interfered:
         names = [f"the controller of {networks[k].name}" if k in networks else k for k in no_circuit]
         told = ", ".join(names)
         yield f"On which circuit they hang is not known, so no tripped circuit takes them: {told}."
-    if any(n.protocol is Protocol.ZWAVE for n in rows.house.networks.values()):
+    if any(_slower_db(rows.house, key) for key in rows.house.networks):
         yield (
-            "Z-Wave is drawn at 100 kbit/s; where the region has the slower rates, these may carry a link "
-            "that is 3 to 6 dB too weak (from memory)."
+            "Z-Wave is drawn at 100 kbit/s. That the slower rates may carry a link that is 3 to 6 dB too "
+            "weak (from memory) counts at the most favourable end alone."
         )
