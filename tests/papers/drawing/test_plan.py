@@ -46,6 +46,17 @@ def test_boxes_places_and_rooms_are_labelled_and_labels_stay_apart(house: Schedu
     assert off_sheet(svg) == []
 
 
+def test_a_name_too_long_for_its_room_is_cut_and_stays_apart() -> None:
+    plain = plain_house()
+    plain["rooms"]["R1"]["name"] = "Dining room with the bay towards the orchard and the old kitchen's hatch"
+    svg = plan_svg(of(plain), "S1", width=600.0, height=300.0)
+    lines = [t.text for t in texts(svg)]
+    assert "Dining room with the" in said(svg)
+    assert any(line.endswith(" …") for line in lines)
+    assert "hatch" not in said(svg)
+    assert collisions(svg) == []
+
+
 def test_what_has_no_position_is_said(house: Schedule) -> None:
     assert "Position not known: B06 ×1." in said(plan_svg(house, "S1"))
 

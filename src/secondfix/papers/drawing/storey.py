@@ -1,7 +1,7 @@
 """What every plan of a storey begins with: its extent, its scale, where symbols stand and rooms are named."""
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from secondfix.house import House, Point, Position, Schedule, faces_of, nearest_face, opening_ends
 from secondfix.papers.drawing.canvas import Canvas, Rect, Xy, text_width, wrapped
@@ -104,22 +104,23 @@ def _take_wall(taken: Taken, a: Xy, b: Xy, half: float) -> None:
 
 
 def draw_room_name(canvas: Canvas, taken: Taken, name: str, outline: Sequence[Xy]) -> Xy:
-    """In the middle of the room, or the nearest free line above or below; returns where."""
+    """In the middle of the room, or the nearest free line above or below; returns where.
+
+    A name that finds no room in full is cut to two lines, then to one, and ends in dots.
+    """
     xs, ys = [p[0] for p in outline], [p[1] for p in outline]
-    lines = wrapped(name, width=max(max(xs) - min(xs) - 30, 60), size=TEXT)
-    wide, high = max(text_width(t) for t in lines), 14.0 * len(lines)
-    x, y = (min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2
-    for step in (0, 1, -1, 2, -2, 3, -3, 4, -4):
-        for aside in (0, 1, -1):
-            cx, cy = x + aside * (max(xs) - min(xs)) / 5, y + step * 13
-            spot = Rect(cx - wide / 2, cy - high / 2, cx + wide / 2, cy + high / 2)
-            if taken.free(spot):
-                break
-        else:
-            continue
-        break
+    room = Rect(min(xs), min(ys), max(xs), max(ys))
+    lines = wrapped(name, width=max(room.right - room.left - 30, 60), size=TEXT)
+    for most in dict.fromkeys((len(lines), 2, 1)):
+        shown = lines if len(lines) <= most else [*lines[: most - 1], f"{lines[most - 1]} …"]
+        ways = list(_name_spots(room, shown))
+        spot = next((s for s in ways if _within(s, room) and taken.free(s)), None)
+        if spot is not None:
+            break
+    else:
+        spot = next((s for s in ways if taken.free(s)), ways[0])
     taken.take(spot)
-    for n, line in enumerate(lines):
+    for n, line in enumerate(shown):
         canvas.text(
             ((spot.left + spot.right) / 2, spot.top + 11 + 14 * n),
             line,
@@ -128,3 +129,22 @@ def draw_room_name(canvas: Canvas, taken: Taken, name: str, outline: Sequence[Xy
             halo=True,
         )
     return middle(spot)
+
+
+def _name_spots(room: Rect, lines: Sequence[str]) -> Iterator[Rect]:
+    """Where a name may stand, the middle first."""
+    wide, high = max(text_width(t) for t in lines), 14.0 * len(lines)
+    x, y = middle(room)
+    for step in (0, 1, -1, 2, -2, 3, -3, 4, -4):
+        for aside in (0, 1, -1):
+            cx, cy = x + aside * (room.right - room.left) / 5, y + step * 13
+            yield Rect(cx - wide / 2, cy - high / 2, cx + wide / 2, cy + high / 2)
+
+
+def _within(spot: Rect, room: Rect) -> bool:
+    return (
+        room.left <= spot.left
+        and spot.right <= room.right
+        and room.top <= spot.top
+        and spot.bottom <= room.bottom
+    )
