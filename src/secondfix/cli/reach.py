@@ -5,11 +5,13 @@ from typing import Annotated
 
 import typer
 
+from secondfix.actions.channels import heard_by
 from secondfix.actions.foresee import foresee
 from secondfix.actions.leaned import leaned_as_json
 from secondfix.actions.measured import learned_as_json, measured_of, reach_measured
 from secondfix.actions.reach import reached_as_json
 from secondfix.assumptions import Assumption
+from secondfix.cli.channels_text import AirOption, opened_air
 from secondfix.cli.check import findings_text
 from secondfix.cli.foreseen_text import foreseen_text
 from secondfix.cli.journals import JournalOption, opened_journal, with_lines
@@ -17,7 +19,7 @@ from secondfix.cli.leaning import leaning_on, leaning_text
 from secondfix.cli.learned_text import learned_text
 from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import counted, para, percent, table
-from secondfix.findings import exit_code
+from secondfix.findings import Finding, exit_code, finding_as_json
 from secondfix.house import House
 from secondfix.radio import (
     LEAST_FOR_NUMBERS,
@@ -48,6 +50,7 @@ def run(
     ] = 0,
     seed: Annotated[int, typer.Option("--seed", min=0, help="Of the draws: same seed, same answer.")] = 1,
     journal_files: JournalOption = None,
+    air_file: AirOption = None,
     as_json: AsJson = False,
 ) -> None:
     """Whether radio is likely to reach every device, by which route, and who hangs on one repeater."""
@@ -55,23 +58,34 @@ def run(
     journal, lines = opened_journal(journal_files or (), house=house_file)
     links = measured_of(house, journal)
     answer, learned = reach_measured(house, links.measured, assumptions=firm.assumptions, seed=seed)
+    air = opened_air(house, journal, air_file, answer, firm.assumptions)
+    findings = (*answer.findings, *air.findings)
     foreseen = (
-        foresee(house, assumptions=firm.assumptions, measured=links.measured, draws=draws, seed=seed)
+        foresee(
+            house,
+            assumptions=firm.assumptions,
+            measured=links.measured,
+            heard=heard_by(house, air.on_air, assumptions=firm.assumptions),
+            draws=draws,
+            seed=seed,
+        )
         if draws
         else None
     )
-    leaned = leaning_on(house, answer.findings, firm.assumptions)
+    leaned = leaning_on(house, findings, firm.assumptions)
     numbers = numbers or answer.measured >= LEAST_FOR_NUMBERS
     if as_json:
-        more = {
+        more: dict[str, object] = {
             "foreseen": foreseen_as_json(foreseen, numbers=numbers) if foreseen else None,
             "measured": learned_as_json(learned, notes=links.notes) if journal_files else None,
         }
+        more |= {"channels": air.as_json(numbers=numbers), "findings": [finding_as_json(f) for f in findings]}
         print_json({**reached_as_json(answer, numbers=numbers), **more, **leaned_as_json(leaned)})
     else:
         told = learned_text(learned, links.notes) if journal_files else []
-        print(as_text(house, answer, leaned, foreseen, numbers=numbers, told=told))  # noqa: T201 - the command line prints
-    leave(with_lines(exit_code(answer.findings), lines))
+        told += air.as_text(house, numbers=numbers)
+        print(as_text(house, answer, leaned, foreseen, findings, numbers=numbers, told=told))  # noqa: T201 - the command line prints
+    leave(with_lines(exit_code(findings), lines))
 
 
 def as_text(
@@ -79,6 +93,7 @@ def as_text(
     answer: Reach,
     leaned: Sequence[Assumption],
     foreseen: Foreseen | None = None,
+    findings: Sequence[Finding] = (),
     *,
     numbers: bool,
     told: Sequence[str] = (),
@@ -89,7 +104,7 @@ def as_text(
     links = f"{counted(answer.measured, 'link')} measured" if answer.measured else "nothing measured yet"
     parts = [f"{house.name}: radio, spread {answer.spread_db:g} dB; {links}", table(head, rows), *told]
     parts += foreseen_text(house, foreseen, answer, numbers=numbers) if foreseen else []
-    parts += findings_text(answer.findings)
+    parts += findings_text(findings or answer.findings)
     parts += [para(note) for note in answer.notes]
     return "\n\n".join(parts + leaning_text(house, leaned))
 

@@ -8,7 +8,9 @@ from typing import Annotated
 
 import typer
 
+from secondfix.actions.channels import as_transmitters
 from secondfix.actions.record import own_keys, record
+from secondfix.cli.channels_text import opened_survey
 from secondfix.cli.expecting import Revision, Writer
 from secondfix.cli.journals import JournalOption, opened_journal, with_lines
 from secondfix.cli.opening import FirmFolder, HouseFile, leave, opened, refuse, verb_app
@@ -40,6 +42,10 @@ def run(
     at: Annotated[
         str | None, typer.Option("--at", metavar="TIME", help="When, if not now: 2031-05-06T09:40+02:00.")
     ] = None,
+    air_file: Annotated[
+        str | None,
+        typer.Option("--air", metavar="FILE", help="Of air_heard: the channel survey, CSV or XLSX."),
+    ] = None,
     anyway: Annotated[
         bool, typer.Option("--anyway", help="Keep it even where the house, as it is known, cannot take it.")
     ] = False,
@@ -52,6 +58,11 @@ def run(
     plain = own_keys(own or [])
     if isinstance(plain, Fault):
         refuse([plain])
+    if air_file is not None:
+        listed = as_transmitters(subject, opened_survey(house, air_file).heard)
+        if isinstance(listed, Fault):
+            refuse([listed])
+        plain["transmitters"] = listed
     head = {
         "id": uuid7(unix_ms=time.time_ns() // 1_000_000, random=os.urandom(10)),
         "revision": revision,

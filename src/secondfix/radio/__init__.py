@@ -3,6 +3,7 @@
 from secondfix.radio.answers import Chances, DeviceReach, Link, Reach, Word
 from secondfix.radio.as_json import reach_as_json
 from secondfix.radio.channels.answers import ChannelFigures, Channels, Choice, NetworkChannels, Share
+from secondfix.radio.channels.as_json import channels_as_json
 from secondfix.radio.channels.carrying import put_together
 from secondfix.radio.channels.choosing import channels_of
 from secondfix.radio.channels.disturbing import interference_of
@@ -86,6 +87,7 @@ __all__ = [
     "Steps",
     "Transmitter",
     "Word",
+    "channels_as_json",
     "channels_of",
     "cost_words",
     "count_crossings",

@@ -138,10 +138,11 @@ def _notes(rows: Schedule, heard: Sequence[Transmitter], answer: Reach) -> list[
     if not heard:
         return []
     places = dict.fromkeys(one.place for one in heard if one.place is not None)
-    where = f"heard at {', '.join(places)}" if places else "heard in the house"
+    where = [f"at {', '.join(places)}"] if places else []
+    where += ["in the house at large"] if any(one.place is None for one in heard) else []
     out = [
-        f"{len(heard)} heard on the air, {where}; what is heard at the place nearest to a device stands for "
-        "it, less what surrounds the device."
+        f"The survey heard {len(heard)} {' and '.join(where)}. What was heard at the place nearest to a "
+        "device stands for it, less what surrounds the device (engineering judgement).",
     ]
     if lost_places := off_plan(rows.house, heard):
         out.append(f"Not on the plan, so taken for the whole house: {', '.join(lost_places)}.")

@@ -180,6 +180,7 @@ def finding_of(house: House, one: NetworkChannels, leans: Sequence[str]) -> Find
         one.words,
         looks=one.needs,
         value=now,
+        limit="no better one",
         also=[one.network],
         assumptions=leans if one.channels else (),
     )
