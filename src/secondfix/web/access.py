@@ -86,7 +86,9 @@ RULES: dict[str, Rule] = {
     "networks": SHEET,
     "choose": SHEET,
     "radio": ASKED,
+    "radio-plan": ASKED,
     "radio-work": ASKED,
+    "measured-links": SHEET,
     # the book: cover sheet, history, issues, key ring
     "cover": SHEET,
     "history": SHEET,

@@ -153,6 +153,11 @@ _HOUSE_SHEETS = (
         "Choose a device, a plug, a circuit or a place, and the plan and the list show what becomes of whom.",
     ),
     Sheet(
+        "measured-links", "S5/20", "Measured links",
+        "What was heard of whom on site, what that taught of the house, and which link to measure next. "
+        "Measure with plates and covers fitted; from five links on, the answers are shown in numbers.",
+    ),
+    Sheet(
         "scenes", "S6/01", "Scene schedule",
         "Causes across, effects down: what each scene really does to every load. "
         "Choose a crossing to read why, or a scene's name to change it.",

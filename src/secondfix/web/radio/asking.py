@@ -1,16 +1,19 @@
-"""What is asked of a house's radio: worked out aside, once for every edit and every measured link."""
+"""What is asked of a house's radio: slow answers aside, each once for every edit and what was measured."""
 
 from collections import OrderedDict
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from functools import cached_property
 from threading import Lock, RLock
-from typing import Protocol
+from typing import Any, Protocol, TypeVar
 
 from django.http import HttpRequest
 
 from secondfix.actions.foresee import foresee
+from secondfix.actions.measured import NEXT_LINKS, MeasuredLinks, measured_of, reach_measured
 from secondfix.house import Fault
-from secondfix.radio import LEAST_FOR_NUMBERS, Foreseen, Reach
+from secondfix.radio import LEAST_FOR_NUMBERS, Foreseen, Learned, NextLink, Reach, learn
+from secondfix.store import door
 from secondfix.web.access import person
 from secondfix.web.frame import jobs
 from secondfix.web.frame.aside import Aside
@@ -18,17 +21,57 @@ from secondfix.web.frame.asked import Asked, asked
 
 SOON_S = 0.4
 """How long a sheet waits for an answer before it says that it is being worked out."""
-_MOST_HELD = 3
+MOST_KEPT = 24
+_MOST_HELD = 2
 _STEPS_OF_NETWORK = 7
+T = TypeVar("T")
 
 
 @dataclass(frozen=True)
-class OnAir:
+class RadioAsked:
     """A house with what was measured of its links: what is asked of both is worked out once."""
 
     about: Asked
+    links: MeasuredLinks
     _aside: Aside
     _working: RLock = field(default_factory=RLock, repr=False, compare=False)
+    _made: OrderedDict[str, Any] = field(default_factory=OrderedDict, repr=False, compare=False)
+
+    def once(self, name: str, make: Callable[[], T]) -> T:
+        """What ``make`` makes, made once and kept while few others are asked."""
+        with self._working:
+            if name not in self._made:
+                self._made[name] = make()
+                while len(self._made) > MOST_KEPT:
+                    self._made.popitem(last=False)
+            made: T = self._made[name]
+            return made
+
+    def made(self, name: str) -> Any | None:
+        """What stands under ``name``, None where nobody asked for it yet."""
+        return self._made.get(name)
+
+    @cached_property
+    def _learned(self) -> tuple[Reach, Learned]:
+        with self._working:
+            return reach_measured(
+                self.about.house, self.links.measured, assumptions=self.about.firm.assumptions
+            )
+
+    @property
+    def reached(self) -> Reach:
+        """The best route of every device, as the measured links teach it."""
+        return self._learned[0] if self.links.measured else self.about.reached
+
+    @property
+    def learned(self) -> Learned:
+        """What the measured links taught."""
+        return self._learned[1]
+
+    @cached_property
+    def before(self) -> Learned:
+        """The same house with nothing measured."""
+        return learn(self.about.rows, self.about.settled, self.about.reached, ())
 
     @property
     def measured(self) -> int:
@@ -36,11 +79,6 @@ class OnAir:
         return self.reached.measured
 
     @property
-    def reached(self) -> Reach:
-        """The best route of every device."""
-        return self.about.reached
-
-    @cached_property
     def enough(self) -> bool:
         """Whether enough links are measured for numbers to be shown unasked."""
         return self.measured >= LEAST_FOR_NUMBERS
@@ -50,10 +88,49 @@ class OnAir:
         house, given = self.about.house, self.about.firm.assumptions
 
         def work(progress: jobs.Progress) -> Foreseen:
-            return foresee(house, assumptions=given, progress=progress)
+            return foresee(house, assumptions=given, measured=self.links.measured, progress=progress)
 
         steps = 2 + _STEPS_OF_NETWORK * len(house.networks)
         return self._aside.job("foreseen", "Who falls", by=by, work=work, steps=steps, again=again)
+
+    def next_links(self, by: str, *, again: bool = False) -> jobs.Job:
+        """The job that says which links to measure next. Raises jobs.TooManyError."""
+
+        def work(progress: jobs.Progress) -> tuple[NextLink, ...]:
+            progress("what is known of the links")
+            learned = self.learned
+            progress("what each link would tell")
+            return learned.next_links(NEXT_LINKS)
+
+        return self._aside.job(
+            "next links", "Which link to measure next", by=by, work=work, steps=2, again=again
+        )
+
+
+@dataclass(slots=True)
+class _Held:
+    """What the journal tells of the air, as often as it grows; and the answers of one edit to it."""
+
+    lock: Lock = field(default_factory=Lock)
+    size: int = -1
+    links: MeasuredLinks = field(default_factory=lambda: MeasuredLinks((), ()))
+    answers: OrderedDict[object, RadioAsked] = field(default_factory=OrderedDict)
+
+
+def radio_asked(house_id: str) -> RadioAsked:
+    """The house as it stands, with what its journal tells of the air. Raises door.UnknownError."""
+    about = asked(house_id)
+    held: _Held = about.once("on the air", lambda _: _Held())
+    size = door.journal_size(house_id)
+    with held.lock:
+        if held.size != size:
+            held.size, held.links = size, measured_of(about.house, door.journal(house_id)[0])
+        key = held.links
+        if key not in held.answers:
+            held.answers[key] = RadioAsked(about, held.links, Aside(house_id))
+        while len(held.answers) > _MOST_HELD:
+            held.answers.popitem(last=False)
+        return held.answers[key]
 
 
 class Ask(Protocol):
@@ -61,27 +138,6 @@ class Ask(Protocol):
 
     def __call__(self, by: str, *, again: bool = False) -> jobs.Job:
         """The job, begun where none was."""
-
-
-@dataclass(slots=True)
-class _Held:
-    """The answers of one edit, for what was measured last."""
-
-    lock: Lock = field(default_factory=Lock)
-    answers: OrderedDict[object, OnAir] = field(default_factory=OrderedDict)
-
-
-def on_air(house_id: str) -> OnAir:
-    """The house as it stands, with what its journal tells of the air. Raises door.UnknownError."""
-    about = asked(house_id)
-    held: _Held = about.once("on the air", lambda _: _Held())
-    key = ()
-    with held.lock:
-        if key not in held.answers:
-            held.answers[key] = OnAir(about, Aside(house_id))
-        while len(held.answers) > _MOST_HELD:
-            held.answers.popitem(last=False)
-        return held.answers[key]
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,6 +15,13 @@ GROUPS = {
     CaseKind.CONTROLLER_MOVED: "The controller stands elsewhere",
     CaseKind.SOCKET_HELPS: "A repeater is plugged in",
 }
+_SAID = {
+    CaseKind.REPEATER_GONE: "{} gone",
+    CaseKind.PULLED: "{} pulled out",
+    CaseKind.TRIPPED: "circuit {} tripped",
+    CaseKind.CONTROLLER_MOVED: "controller at {}",
+    CaseKind.SOCKET_HELPS: "repeater at {}",
+}
 LOSSES = (CaseKind.REPEATER_GONE, CaseKind.PULLED, CaseKind.ALL_PULLED, CaseKind.TRIPPED)
 MOST_LISTED = 12
 
@@ -66,13 +73,14 @@ def choices_of(house: House, network: NetworkForeseen) -> dict[str, list[Choice]
     groups: dict[str, list[Choice]] = {head: [] for head in GROUPS.values()}
     members = (i for i, d in house.devices.items() if d.network == network.network)
     groups[GROUPS[CaseKind.REPEATER_GONE]] = [
-        Choice(f"{CaseKind.REPEATER_GONE.value}:{i}", thing_called(house, i)) for i in members
+        Choice(f"{CaseKind.REPEATER_GONE.value}:{i}", f"{thing_called(house, i)} gone") for i in members
     ]
     for case in sorted(network.cases, key=lambda c: c.id):
         if case.kind is CaseKind.ALL_PULLED:
             groups[GROUPS[case.kind]].insert(0, Choice(value_of(case), "all of them together"))
         elif case.kind is not CaseKind.REPEATER_GONE:
-            groups[GROUPS[case.kind]].append(Choice(value_of(case), thing_called(house, case.id)))
+            words = _SAID[case.kind].format(thing_called(house, case.id))
+            groups[GROUPS[case.kind]].append(Choice(value_of(case), words))
     return {head: listed for head, listed in groups.items() if listed}
 
 
@@ -89,7 +97,7 @@ def chosen(house: House, foreseen: Foreseen, network_id: str, value: str) -> Cho
     known = house.devices.get(device)
     if kind != CaseKind.REPEATER_GONE.value or known is None or known.network != network_id:
         return None
-    return Chosen(value, f"{thing_called(house, device)} gone", None, (device,))
+    return Chosen(value, _SAID[CaseKind.REPEATER_GONE].format(thing_called(house, device)), None, (device,))
 
 
 def _capital(words: str) -> str:

@@ -8,6 +8,7 @@ from django.utils.safestring import SafeString
 
 from secondfix.house import House
 from secondfix.web.radio.devices import FALLS, NO_POWER
+from secondfix.web.radio.measuring import called as called_end
 from secondfix.web.radio.words import signed, thing_called
 
 register = template.Library()
@@ -39,3 +40,9 @@ def some(ids: Sequence[str]) -> str:
 def gained(devices: float) -> str:
     """How many more devices, or fewer."""
     return signed(devices)
+
+
+@register.simple_tag
+def end_called(house: House, end: str) -> str:
+    """An end of a link; a network's id is its controller."""
+    return called_end(house, end)
