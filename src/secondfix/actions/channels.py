@@ -7,7 +7,6 @@ from secondfix import journal as package
 from secondfix import radio
 from secondfix.actions.settle import settled_assumptions
 from secondfix.assumptions import Assumptions
-from secondfix.exchange import AirSurvey, read_air_survey
 from secondfix.house import Fault, House, schedule
 from secondfix.journal import Journal
 
@@ -77,8 +76,10 @@ def _transmitter(subject: str, one: package.HeardOnAir) -> radio.Transmitter:
 
 def heard_in_file(house: House, data: bytes, *, where: str) -> OnAir | list[Fault]:
     """Who a channel survey in a file heard (CSV or XLSX), or all faults of it."""
+    from secondfix.exchange import read_air_survey  # noqa: PLC0415 - loaded by those who bring a file
+
     read = read_air_survey(data, where=where, places={*house.boxes, *house.places})
-    return OnAir(read.heard, read.told, surveyed=True) if isinstance(read, AirSurvey) else read
+    return read if isinstance(read, list) else OnAir(read.heard, read.told, surveyed=True)
 
 
 def both(one: OnAir, other: OnAir) -> OnAir:

@@ -17,7 +17,6 @@ from secondfix.actions.channels import (
 from secondfix.assumptions import Assumptions
 from secondfix.cli.opening import refuse
 from secondfix.cli.page import counted, para, percent, table
-from secondfix.exchange import LARGEST_SURVEY_BYTES
 from secondfix.files import read_bytes
 from secondfix.findings import Finding
 from secondfix.house import Fault, House
@@ -32,6 +31,9 @@ AirOption = Annotated[
         help="A channel survey at 2.4 GHz, CSV or XLSX: which channel is better, and by how much.",
     ),
 ]
+
+
+LARGEST_FILE_BYTES = 16 * 1024 * 1024  # what is above the survey's own limit is told by its reader
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +64,7 @@ class OpenedAir:
 
 def opened_survey(house: House, file: str) -> OnAir:
     """The survey in a file; exit 2 with every fault of it."""
-    data = read_bytes(file, most=LARGEST_SURVEY_BYTES)
+    data = read_bytes(file, most=LARGEST_FILE_BYTES)
     read = [data] if isinstance(data, Fault) else heard_in_file(house, data, where=file)
     if isinstance(read, list):
         refuse(read)
