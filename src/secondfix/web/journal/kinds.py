@@ -80,8 +80,9 @@ FORMS: dict[str, KindForm] = {
     "measured": KindForm(
         "A link was measured",
         (
-            Ask("rssi_dbm", "RSSI in dBm", "number"),
-            Ask("lqi", "LQI as the radio gives it", "number", "0 to 255"),
+            Ask("rssi_dbm", "Level received (RSSI), dBm", "number"),
+            Ask("lqi", "Link quality (LQI) as the radio gives it", "number", "0 to 255"),
+            Ask("not_heard", "Listened for, and not heard", "yes"),
             _NOTE,
         ),
     ),
@@ -186,6 +187,8 @@ def own_of(kind: str, typed: Mapping[str, str]) -> Plain | Fault:
         own["answered"] = AS_IT_SHOULD
     elif kind == "function_tested":
         own.setdefault("answered", {})
+    if "not_heard" in own:
+        own["not_heard"] = True
     return own
 
 
