@@ -2,14 +2,18 @@
 
 from dataclasses import replace
 from functools import cache
+from pathlib import Path
 from typing import Any
 
 from secondfix.cli.foreseen_text import case_text, foreseen_text
 from secondfix.house import House
 from secondfix.radio import Foreseen, Reach, Word, foresee, reach
+from tests.cli.conftest import Call
 from tests.example_house import seen
 from tests.radio.foresight.test_cases import WEAK, row
 from tests.radio.houses import rows_of
+
+DEMO = str(Path(__file__).resolve().parents[2] / "demo" / "house.json")
 
 
 @cache
@@ -69,5 +73,24 @@ def test_one_case_is_told_whole_and_another_not_at_all() -> None:
     assert case.startswith("N1 (Row), circuit C1 (Lights west) tripped")
     assert "Without power: D0, D1, D2, D3, D4, D5." in " ".join(case.split())
     assert case_text(house, foreseen, "C9", numbers=False) == []
-    assert "as now" in "\n".join(case_text(house, foreseen, "D1", numbers=True))
-    assert "no power" in "\n".join(case_text(house, foreseen, "C1", numbers=True))
+    lines = "\n".join(case_text(house, foreseen, "D1", numbers=True)).splitlines()
+    assert {line.split()[0] for line in lines if "%" in line and line[0] == "D"} >= {"D2", "DP"}
+
+
+def test_who_passes_nothing_on_has_no_case_and_the_reason_is_told() -> None:
+    house, foreseen, _ = asked()
+    told = case_text(house, foreseen, "DB", numbers=False)
+    assert told[1] == "DB: it passes nothing on, so nobody else falls with it."
+
+
+def test_one_case_is_asked_for_by_its_id(call: Call) -> None:
+    told = call("reach", DEMO, "--gone", "D31", "--draws", "2000")
+    assert told.code == 0
+    assert "D31 (Tern) gone or pulled out; who falls: " in told.out
+    assert "D20" in told.out
+    assert "by way of" not in told.out
+    refused = call("reach", DEMO, "--gone", "D99", "--draws", "100")
+    assert refused.code == 2
+    assert refused.err.strip() == (
+        "--gone: 'D99'; expected a device, a circuit, a socket or a place for a controller"
+    )

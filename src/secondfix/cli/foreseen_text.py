@@ -41,7 +41,7 @@ def foreseen_text(house: House, foreseen: Foreseen, answer: Reach, *, numbers: b
 
 
 def case_text(house: House, foreseen: Foreseen, key: str, *, numbers: bool) -> list[str]:
-    """All that is foreseen of one device, circuit or place: nothing where no case is of it."""
+    """All that is foreseen of one device, circuit or place; nothing where there is none of that id."""
     shown = numbers or foreseen.measured >= LEAST_FOR_NUMBERS
     out = []
     for network in foreseen.networks.values():
@@ -50,8 +50,20 @@ def case_text(house: House, foreseen: Foreseen, key: str, *, numbers: bool) -> l
                 out.append(para(_whole(house, network, case)))
                 if shown and case.chance:
                     head = ("device", "chance now", "chance then", "draws leave")
-                    out.append(table(head, [_then(case, d) for d in network.devices]))
+                    moved = [d for d in network.devices if d.id in case.chance]
+                    out.append(table(head, [_then(case, d) for d in moved]))
+    if not out and (key in house.devices or key in house.circuits):
+        out = [para(f"{key}: {_why_no_case(house, foreseen, key)}.")]
     return [_head(foreseen), *out, *(para(note) for note in foreseen.notes)] if out else []
+
+
+def _why_no_case(house: House, foreseen: Foreseen, key: str) -> str:
+    if key in house.circuits:
+        return "no device or controller that is drawn is known to hang on it"
+    network = foreseen.networks.get(house.devices[key].network or "")
+    if network and key in network.words:
+        return "it passes nothing on, so nobody else falls with it"
+    return "nothing is drawn of it, for where it or its controller stands is not known"
 
 
 def _head(foreseen: Foreseen) -> str:
@@ -190,6 +202,12 @@ def _whole(house: House, network: NetworkForeseen, case: Case) -> str:
     words = _words(network, case)
     changed = _changed(network, case, most=len(house.devices))
     out = f"{_called(house, network.network)}, {words}; {changed or 'nobody else falls or becomes likely'}."
+    before = {d.id: d.reached.share for d in network.devices}
+    lower = [key for key, then in case.chance.items() if before[key] - then.share >= LEAST_GAIN]
+    for word, told in ((Word.LIKELY, "Likely still, but less surely"), (Word.NOT_KNOWN, "Cannot be told")):
+        found = [key for key in lower if key not in case.falls and network.words[key] is word]
+        if found:
+            out += f" {told}: {', '.join(found)}."
     if len(case.gone) > 1:
         devices = [key for key in case.gone if key != network.network]
         out += f" Without power: {', '.join(devices) or 'the controller alone'}."
@@ -197,15 +215,8 @@ def _whole(house: House, network: NetworkForeseen, case: Case) -> str:
 
 
 def _then(case: Case, d: DeviceChance) -> tuple[str, ...]:
-    if d.id in case.gone:
-        return (d.id, percent(d.reached.share), "no power", "")
-    then = case.chance.get(d.id, d.reached)
-    return (
-        d.id,
-        percent(d.reached.share),
-        percent(then.share) if d.id in case.chance else "as now",
-        _between(then.low, then.high),
-    )
+    then = case.chance[d.id]
+    return (d.id, percent(d.reached.share), percent(then.share), _between(then.low, then.high))
 
 
 def _listed(words: Sequence[str]) -> str:

@@ -13,15 +13,26 @@ from secondfix.actions.reach import reached_as_json
 from secondfix.assumptions import Assumption
 from secondfix.cli.channels_text import AirOption, opened_air
 from secondfix.cli.check import findings_text
-from secondfix.cli.foreseen_text import foreseen_text
+from secondfix.cli.foreseen_text import case_text, foreseen_text
 from secondfix.cli.journals import JournalOption, opened_journal, with_lines
 from secondfix.cli.leaning import leaning_on, leaning_text
 from secondfix.cli.learned_text import learned_text
-from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
+from secondfix.cli.opening import (
+    AsJson,
+    Assume,
+    FirmFolder,
+    HouseFile,
+    leave,
+    opened,
+    print_json,
+    refuse,
+    verb_app,
+)
 from secondfix.cli.page import counted, para, percent, table
 from secondfix.findings import Finding, exit_code, finding_as_json
-from secondfix.house import House
+from secondfix.house import Fault, House
 from secondfix.radio import (
+    DRAWS,
     LEAST_FOR_NUMBERS,
     MOST_DRAWS,
     DeviceReach,
@@ -49,6 +60,14 @@ def run(
         ),
     ] = 0,
     seed: Annotated[int, typer.Option("--seed", min=0, help="Of the draws: same seed, same answer.")] = 1,
+    gone: Annotated[
+        str | None,
+        typer.Option(
+            "--gone",
+            metavar="ID",
+            help="One case alone, told whole: a device that goes, a circuit that trips, a place put to use.",
+        ),
+    ] = None,
     journal_files: JournalOption = None,
     air_file: AirOption = None,
     as_json: AsJson = False,
@@ -60,6 +79,7 @@ def run(
     answer, learned = reach_measured(house, links.measured, assumptions=firm.assumptions, seed=seed)
     air = opened_air(house, journal, air_file, answer, firm.assumptions)
     findings = (*answer.findings, *air.findings)
+    draws = draws or (DRAWS if gone else 0)
     foreseen = (
         foresee(
             house,
@@ -74,6 +94,11 @@ def run(
     )
     leaned = leaning_on(house, findings, firm.assumptions)
     numbers = numbers or answer.measured >= LEAST_FOR_NUMBERS
+    case = case_text(house, foreseen, gone, numbers=numbers) if gone and foreseen else []
+    if gone and not case:
+        refuse(
+            [Fault("--gone", "", f"'{gone}'", "a device, a circuit, a socket or a place for a controller")]
+        )
     if as_json:
         more: dict[str, object] = {
             "foreseen": foreseen_as_json(foreseen, numbers=numbers) if foreseen else None,
@@ -81,6 +106,8 @@ def run(
         }
         more |= {"channels": air.as_json(numbers=numbers), "findings": [finding_as_json(f) for f in findings]}
         print_json({**reached_as_json(answer, numbers=numbers), **more, **leaned_as_json(leaned)})
+    elif case:
+        print("\n\n".join([_title(house, answer), *case]))  # noqa: T201 - the command line prints
     else:
         told = learned_text(learned, links.notes) if journal_files else []
         told += air.as_text(house, numbers=numbers)
@@ -101,12 +128,16 @@ def as_text(
     """The answer as a page of text."""
     head = ("device", "place", "network", *(("chance",) if numbers else ()), "reach", "by way of")
     rows = [_row(d, numbers=numbers) for d in answer.devices]
-    links = f"{counted(answer.measured, 'link')} measured" if answer.measured else "nothing measured yet"
-    parts = [f"{house.name}: radio, spread {answer.spread_db:g} dB; {links}", table(head, rows), *told]
+    parts = [_title(house, answer), table(head, rows), *told]
     parts += foreseen_text(house, foreseen, answer, numbers=numbers) if foreseen else []
     parts += findings_text(findings or answer.findings)
     parts += [para(note) for note in answer.notes]
     return "\n\n".join(parts + leaning_text(house, leaned))
+
+
+def _title(house: House, answer: Reach) -> str:
+    links = f"{counted(answer.measured, 'link')} measured" if answer.measured else "nothing measured yet"
+    return f"{house.name}: radio, spread {answer.spread_db:g} dB; {links}"
 
 
 def _row(d: DeviceReach, *, numbers: bool) -> tuple[str, ...]:
