@@ -202,4 +202,4 @@ def test_measuring_the_next_link_takes_doubt_away() -> None:
     rows, answer = rows_of(plain), answered(plain)
     first = learn(rows, DEFAULTS, answer, []).next_links(1)[0]
     assert first.settles > 0.05
-    assert "N1" in {first.a, first.b}
+    assert "P0" in {first.a, first.b}  # the controller, by its place

@@ -6,7 +6,7 @@ import numpy as np
 
 from secondfix.radio.learning.learned import Learned, Parameter, Predicted
 from secondfix.radio.learning.measured import LEAST_FOR_NUMBERS
-from secondfix.radio.learning.next_links import NextLink
+from secondfix.radio.learning.next_links import NextLink, named
 from secondfix.radio.links import Links
 
 _SURE = 1.644854  # nine in ten
@@ -56,8 +56,8 @@ def _links(network: str, links: Links, predicted: Predicted, shown: bool) -> Ite
         forth, back = float(predicted.ab_dbm[n]), float(predicted.ba_dbm[n])
         yield {
             "network": network,
-            "a": links.stations[links.a[n]].id,
-            "b": links.stations[links.b[n]].id,
+            "a": named(links, int(links.a[n])),
+            "b": named(links, int(links.b[n])),
             "heard": bool(predicted.measured[n]),
             "ab_dbm": _three((forth - sure, forth, forth + sure)) if shown else None,
             "ba_dbm": _three((back - sure, back, back + sure)) if shown else None,

@@ -8,7 +8,7 @@ import numpy as np
 from secondfix.radio.crossing import Bools, Floats
 from secondfix.radio.engine.drawing import WORD, Ends, Words
 from secondfix.radio.engine.sampled import Sampled
-from secondfix.radio.engine.searching import reached, steps_of
+from secondfix.radio.engine.searching import ROOT, reached, steps_of
 from secondfix.radio.links import Links
 
 LEAST_WORTH = 0.01  # of a device
@@ -19,7 +19,9 @@ MOST_LINKS = 400  # those of which it is the least certain whether they work
 
 @dataclass(frozen=True, slots=True)
 class NextLink:
-    """A link to measure: ``settles`` is how many devices' worth of doubt it is expected to take away.
+    """A link to measure, its ends as a journal names them: devices, and the place of a controller.
+
+    ``settles`` is how many devices' worth of doubt it is expected to take away.
 
     A device of which it is an even chance whether it is reached is one device's worth.
     """
@@ -113,7 +115,7 @@ def worths_of(d: Drawing) -> Worths:
     there = _there(d, works)
     a, b = d.links.a[asked].tolist(), d.links.b[asked].tolist()
     return Worths(
-        tuple((d.links.stations[n].id, d.links.stations[m].id) for n, m in zip(a, b, strict=True)),
+        tuple((named(d.links, n), named(d.links, m)) for n, m in zip(a, b, strict=True)),
         level - level.mean(axis=1, keepdims=True),
         there - there.mean(axis=1, keepdims=True),
         d.reading_db,
@@ -141,3 +143,9 @@ def _there(d: Drawing, works: Bools) -> Floats:
     found = reached(steps, bits, most_links=d.most_links)
     out: Floats = np.unpackbits(found.view(np.uint8), axis=1, bitorder="little").astype(np.float64)
     return out[1:, :draws]
+
+
+def named(links: Links, station: int) -> str:
+    """A station as a journal names the end of a link: a device, or the place of the controller."""
+    one = links.stations[station]
+    return one.place if station == ROOT else one.id
