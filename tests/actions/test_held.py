@@ -15,8 +15,22 @@ from secondfix.actions.air import air_of
 from secondfix.actions.check import Checked, check
 from secondfix.actions.held import Question, changed_fields, may_read
 from secondfix.actions.settle import settled_assumptions
+from secondfix.actions.walk import walk
 from secondfix.assumptions import Assumptions, Override, default_assumptions
-from secondfix.house import Box, Change, Device, Gang, House, Load, Mount, Network, Part, edited, schedule
+from secondfix.house import (
+    Box,
+    Change,
+    Device,
+    Gang,
+    House,
+    Load,
+    Mount,
+    Network,
+    Part,
+    Schedule,
+    edited,
+    schedule,
+)
 from tests.actions.test_injected_faults import CASES
 from tests.actions.worlds import FILES, changed, mended, read, troubled
 from tests.example_house import seen
@@ -55,6 +69,27 @@ def test_each_fault_of_the_rules_is_found_beside_what_was_taken_over(world: str,
         anew = check(house, assumptions=DEFAULTS)
         assert same(check(house, assumptions=DEFAULTS, earlier=earlier), anew)
         earlier = anew
+
+
+@pytest.mark.parametrize("world", WORLDS)
+def test_a_walk_that_is_taken_over_is_the_walk_asked_anew(world: str) -> None:
+    house = house_of(world, trouble=True)
+    earlier = walk(house, assumptions=DEFAULTS)
+    load, circuit, box = (next(iter(c)) for c in (house.loads, house.circuits, house.boxes))
+    for path, value, holds in [
+        (f"boxes.{box}.note", "seen twice", True),
+        (f"loads.{load}.power_mw", seen(60_000), True),
+        (f"loads.{load}.name", "Pelmet", False),
+        (f"circuits.{circuit}.name", "Lights, east", False),
+    ]:
+        made = edited(house, [Change(path, value)], models=house.models)
+        assert isinstance(made, House)
+        anew = walk(made, assumptions=DEFAULTS)
+        reached = check(made, assumptions=DEFAULTS).answers.reached
+        assert walk(made, assumptions=DEFAULTS, reached=reached, earlier=earlier) == anew
+        assert (walk(made, assumptions=DEFAULTS, earlier=earlier).walk is earlier.walk) == holds
+    firm = DEFAULTS.overridden({"parent_margin_db": Override(30)}, set_by="firm")
+    assert walk(house, assumptions=firm, earlier=earlier).walk is not earlier.walk
 
 
 def member(house: House, collection: str) -> st.SearchStrategy[str]:
@@ -133,7 +168,7 @@ def taken_over(path: str, value: object) -> set[Question]:
 
 
 def test_an_edit_asks_again_what_it_may_change_and_no_more() -> None:
-    every = set(Question)
+    every = set(Question) - {Question.WALK}  # no part of a check
     assert taken_over("boxes.B08.gangs.1.note", "seen twice") == every
     assert taken_over("loads.L01.power_mw", seen(11_000)) == every - {Question.ELECTRICAL}
     assert taken_over("scenes.S1.name", "Twilight") >= {Question.ELECTRICAL, Question.RADIO, Question.JOINING}
@@ -218,6 +253,7 @@ def reading(house: House) -> dict[Question, set[str]]:
         Question.NAMING: lambda: naming.check(rows, settled),
         Question.SCENES: lambda: scenes.check(rows, settled, air),
         Question.JOINING: lambda: joining.check(rows, links, settled),
+        Question.WALK: lambda: walked(rows, links, settled),
     }
     found = {}
     for question, ask in asks.items():
@@ -225,6 +261,13 @@ def reading(house: House) -> dict[Question, set[str]]:
             list(ask())
         found[question] = set(fields)
     return found
+
+
+def walked(rows: Schedule, links: joining.Links, settled: Assumptions) -> tuple[object, ...]:
+    """What `walk` asks of the order of joining."""
+    ordered = joining.walk(rows, links, settled)
+    sheets = joining.worksheets(rows, ordered, naming.names(rows))
+    return ordered, sheets, joining.check(rows, links, settled)
 
 
 def strange(house: House) -> set[tuple[Question, str]]:

@@ -11,7 +11,7 @@ from secondfix.house import House, Part
 
 
 class Question(StrEnum):
-    """The parts of a check, and the search for paths that radio begins with."""
+    """The parts of a check, the search for paths that radio begins with, and the order of joining."""
 
     PATHS = "paths"
     ELECTRICAL = "electrical"
@@ -19,6 +19,7 @@ class Question(StrEnum):
     NAMING = "naming"
     SCENES = "scenes"
     JOINING = "joining"
+    WALK = "walk"
 
 
 def _of(collection: str, fields: str) -> set[str]:
@@ -34,9 +35,12 @@ _INSIDE_A_BOX = {
     *_of("mounts", "largest_awg neutral_through"),
 }
 _SHEATHS = _of("boxes", "shell plate finish")
-_ELECTRIC_OF_LOADS = {
+_POWER_OF_LOADS = {
     *_of("loads", "power_mw count power_factor_permille inrush_peak_ma inrush_width_us transformer_va"),
     *_of("loads", "transformer_least_mw bypass_nf continuous permanent_supply also_kinds to_be_dimmed"),
+}
+_ELECTRIC_OF_LOADS = {
+    *_POWER_OF_LOADS,
     *_of("loads", "after_power_loss multiway reversing other_direction"),
 }
 _LINES = {"gangs.line", "mounts.neutral", "loads.neutral"}
@@ -76,6 +80,7 @@ UNREAD: Mapping[Question, frozenset[str]] = {
     Question.JOINING: frozenset(
         {*(_REMARKS | _INSIDE_A_BOX | _ELECTRIC_OF_LOADS), "scenes", "naming", "loads.tags", "loads.kind"}
     ),
+    Question.WALK: frozenset({*(_REMARKS | _INSIDE_A_BOX | _POWER_OF_LOADS), "loads.tags"}),
 }
 """What a question surely never reads, a collection alone with all its fields. Anything else may matter."""
 

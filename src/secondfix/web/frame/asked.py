@@ -79,7 +79,7 @@ _CHECKED = "checked"
 
 
 def _checked(about: Asked) -> Checked:
-    earlier = _checked_before(about)
+    earlier = made_before(about, _CHECKED)
     made = check(about.house, assumptions=about.firm.assumptions, earlier=earlier)
     if about.counted:
         counts = {k: made.counts[k] for k in ("danger", "fault", "cannot_tell", "advice")}
@@ -87,12 +87,12 @@ def _checked(about: Asked) -> Checked:
     return made
 
 
-def _checked_before(about: Asked) -> Checked | None:
-    """The check of the edit nearest before this one, where one is still at hand."""
+def made_before(about: Asked, name: str) -> Any | None:
+    """What stands under ``name`` of the nearest edit before this one; None where it is not at hand."""
     with _keeping:
         before = {n: held for (house, n), held in _kept.items() if house == about.house.id}
-    made = {n: held.made(_CHECKED) for n, held in before.items() if n < about.number}
-    last = max((n for n, checked in made.items() if checked is not None), default=None)
+    made = {n: held.made(name) for n, held in before.items() if n < about.number}
+    last = max((n for n, answer in made.items() if answer is not None), default=None)
     return None if last is None else made[last]
 
 

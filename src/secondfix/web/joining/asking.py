@@ -17,12 +17,17 @@ from secondfix.papers import (
     settings_of,
     worksheets_pdf,
 )
-from secondfix.web.frame.asked import Asked
+from secondfix.web.frame.asked import Asked, made_before
 
 
 def walked_of(about: Asked) -> Walked:
     """Steps in order, one worksheet a device, and findings about joining."""
-    return about.once("walk", lambda a: walk(a.house, assumptions=a.firm.assumptions, reached=a.reached))
+    return about.once("walk", _walked)
+
+
+def _walked(about: Asked) -> Walked:
+    given, earlier = about.firm.assumptions, made_before(about, "walk")
+    return walk(about.house, assumptions=given, reached=about.reached, earlier=earlier)
 
 
 def stages_of(about: Asked) -> list[tuple[str, int, list[WalkStep]]]:

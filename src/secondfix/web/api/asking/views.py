@@ -18,7 +18,7 @@ from secondfix.actions.names import Named, named_as_json, names, not_asked
 from secondfix.actions.reach import reached_as_json
 from secondfix.actions.scenes import Resolved, resolved_as_json, scenes
 from secondfix.actions.select import leaning, select, selected_as_json
-from secondfix.actions.walk import Walked, walk, walked_as_json
+from secondfix.actions.walk import walked_as_json
 from secondfix.findings import Finding
 from secondfix.house import Fault
 from secondfix.joining import CODE_KINDS
@@ -30,6 +30,7 @@ from secondfix.web.api.shapes import asked as shapes
 from secondfix.web.api.shapes.found import Assumptions, Checked
 from secondfix.web.frame.asked import Asked, asked
 from secondfix.web.frame.firm import firm
+from secondfix.web.joining.asking import walked_of
 
 router = Router(tags=["Questions about a house as it is meant"])
 
@@ -108,7 +109,7 @@ def walk_(request: HttpRequest, house_id: HouseId) -> HttpResponse:
     """An order in which every device has a good parent, joined and powered, when its turn comes."""
 
     def answer(about: Asked) -> dict[str, object]:
-        made = _walked(about)
+        made = walked_of(about)
         return {**walked_as_json(made), **_leaned(about, made.findings)}
 
     return _once(house_id, "walk", answer)
@@ -122,7 +123,7 @@ def worksheet(request: HttpRequest, house_id: HouseId, device: OnlyDevice = None
     about = asked(house_id)
     if device is not None and device not in about.house.devices:
         return told([Fault("query", "device", f"'{device}'", "the id of a device of this house")], status=422)
-    sheets = [w for w in _walked(about).worksheets if device in {None, w.device}]
+    sheets = [w for w in walked_of(about).worksheets if device in {None, w.device}]
     return as_json(shapes.Worksheets(worksheets=sheets).model_dump(mode="json"))
 
 
@@ -181,10 +182,6 @@ def _once(house_id: str, name: str, make: Callable[[Asked], dict[str, object]]) 
 
 def _leaned(about: Asked, findings: Iterable[Finding]) -> dict[str, object]:
     return leaned_as_json(leaned_on(findings, about.settled))
-
-
-def _walked(about: Asked) -> Walked:
-    return about.once("walk", lambda a: walk(a.house, assumptions=a.firm.assumptions, reached=a.reached))
 
 
 def _zone(about: Asked) -> ZoneInfo | Fault | None:
