@@ -1,5 +1,6 @@
 """What was foreseen, as text: who falls with what, in few words."""
 
+import json
 from dataclasses import replace
 from functools import cache
 from pathlib import Path
@@ -63,8 +64,9 @@ def test_whose_word_is_another_than_that_of_the_best_route_is_named_with_the_rea
     told = foreseen_text(house, foreseen, replace(answer, devices=devices), numbers=False)
     line = " ".join(told[1].split())
     assert "by no single one: D0." in line
-    assert "not the whole route at once: D1." in line
-    assert "at once" not in text()
+    assert "Likely link by link, but not in the draws," in line
+    assert line.endswith("others on the air: D1.")
+    assert "link by link" not in text()
 
 
 def test_one_case_is_told_whole_and_another_not_at_all() -> None:
@@ -94,3 +96,18 @@ def test_one_case_is_asked_for_by_its_id(call: Call) -> None:
     assert refused.err.strip() == (
         "--gone: 'D99'; expected a device, a circuit, a socket or a place for a controller"
     )
+
+
+def test_a_survey_of_the_air_is_counted_in_the_draws(call: Call, tmp_path: Path) -> None:
+    (tmp_path / "air.csv").write_text("channel,width,level,duty\n9,20,-40,90\n")
+    quiet = json.loads(call("reach", DEMO, "--draws", "640", "--numbers", "--json").out)["foreseen"]
+    loud = call("reach", DEMO, "--draws", "640", "--numbers", "--json", "--air", tmp_path / "air.csv")
+    heard = json.loads(loud.out)["foreseen"]
+
+    def chances(foreseen: dict[str, Any]) -> dict[str, float]:
+        return {d["id"]: d["chance"]["share"] for d in foreseen["networks"][0]["devices"]}
+
+    before, after = chances(quiet), chances(heard)
+    assert sum(after.values()) < sum(before.values()) - 1, "its channel is 20, where that one sends"
+    assert any("others on the air" in note for note in quiet["notes"])
+    assert not any("others on the air" in note for note in heard["notes"])

@@ -106,7 +106,10 @@ def _otherwise(network: NetworkForeseen, by_route: dict[str, Word]) -> Iterator[
         yield f"Likely by several routes together, though by no single one: {_some(better)}."
     worse = [k for k in known if by_route[k] is Word.LIKELY is not network.words[k]]
     if worse:
-        yield f"Each link of a route is likely, but not the whole route at once: {_some(worse)}."
+        yield (
+            "Likely link by link, but not in the draws, which take the whole route at once and others on the "
+            f"air: {_some(worse)}."
+        )
 
 
 def _device(network: NetworkForeseen, d: DeviceChance) -> tuple[str, ...]:
