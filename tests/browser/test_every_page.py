@@ -64,3 +64,15 @@ def test_every_page_can_be_used_by_everybody(
         page.emulate_media(color_scheme="dark")
         told += serious(page, "color-contrast")
         assert told + watched.wrong == []
+
+
+def test_a_sheet_that_is_read_by_night_is_printed_by_day(desk_page: Watched, house_id: str) -> None:
+    page = desk_page.go(f"/house/{house_id}/survey")
+    ink = "getComputedStyle(document.documentElement).color"
+    page.emulate_media(color_scheme="light")
+    day = page.evaluate(ink)
+    page.emulate_media(color_scheme="dark")
+    assert page.evaluate(ink) != day
+    page.emulate_media(media="print")
+    assert page.evaluate(ink) == day
+    page.emulate_media(media="screen")
