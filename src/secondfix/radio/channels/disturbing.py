@@ -90,12 +90,6 @@ def _shares_db(assumptions: Assumptions, heard: Sequence[Transmitter]) -> Floats
     return out
 
 
-def on_a_channel(house: House, network_id: str) -> bool:
-    """Whether a network is at 2.4 GHz and its channel is stated and one of 11 to 26."""
-    network = house.networks[network_id]
-    return network.protocol is not Protocol.ZWAVE and network.channel in MESH_CHANNELS
-
-
 def interference_of(
     house: House, assumptions: Assumptions, heard: Sequence[Transmitter]
 ) -> Callable[[str, Sequence[Station]], Interference | None]:
@@ -105,9 +99,9 @@ def interference_of(
     """
 
     def of(network_id: str, stations: Sequence[Station]) -> Interference | None:
-        channel = house.networks[network_id].channel
-        if not heard or channel is None or not on_a_channel(house, network_id):
+        network = house.networks[network_id]
+        if not heard or network.channel is None or network.protocol is Protocol.ZWAVE:
             return None
-        return disturbing(house, assumptions, heard, stations).on(channel, ASSUMED)
+        return disturbing(house, assumptions, heard, stations).on(network.channel, ASSUMED)
 
     return of

@@ -37,7 +37,7 @@ def _cost(share: float) -> Cost:
 def cost_words(added: Share) -> str:
     """What those heard cost by what is assumed, and at worst where that is another word."""
     assumed, worst = _cost(added.assumed), _cost(added.high)
-    return assumed.value if assumed is worst else f"{assumed.value}, at worst {worst.value}"
+    return assumed.value if assumed is worst else f"{assumed.value} (at worst {worst.value})"
 
 
 def no_choice(house: House, key: str) -> NetworkChannels:
@@ -94,7 +94,7 @@ def told(
     elif choice is Choice.CANNOT_TELL:
         more = "at more places" if duty_known else "with the share of time that each sends"
         needs = (Look(key, "air_heard", f"a channel survey for {network.name} {more}"),)
-    words = " ".join(_words(network.name, network.channel, now, best, choice))
+    words = " ".join(_words(network.name, now, best, choice))
     return NetworkChannels(
         key,
         choice,
@@ -134,16 +134,13 @@ def _choice(gain: Share | None, better_pct: tuple[int, int, int]) -> Choice:
     return Choice.STAY if gain.high * 100 < better_pct[2] else Choice.CANNOT_TELL
 
 
-def _words(
-    name: str, in_use: int | None, now: ChannelFigures | None, best: ChannelFigures, choice: Choice
-) -> Sequence[str]:
-    on_best = f"on {best.channel}, which loses fewest, {cost_words(best.added)}"
+def _words(name: str, now: ChannelFigures | None, best: ChannelFigures, choice: Choice) -> Sequence[str]:
+    fewest = f"On {best.channel}, where fewest are lost: {cost_words(best.added)}."
     if now is None:
-        stated = "is not stated" if in_use is None else f"cannot be {in_use}: they are 11 to 26"
-        first = f"The channel of {name} {stated}. Those heard on the air cost {on_best}."
+        first = f"The channel of {name} is not stated. Those heard on the air cost frames on each. {fewest}"
     else:
-        costs = f"Those heard on the air cost {cost_words(now.added)} of its frames on {now.channel}"
-        costs += f", {on_best}." if best is not now else "."
+        costs = f"Those heard on the air cost {cost_words(now.added)} of its frames on {now.channel}."
+        costs += f" {fewest}" if best is not now else ""
         first = {
             Choice.CHANGE: f"{name} would do better on channel {best.channel} than on {now.channel}. {costs}",
             Choice.STAY: f"{name} does well on channel {now.channel}: none is better by enough. {costs}",
