@@ -9,7 +9,7 @@ from secondfix.actions.channels import heard_by
 from secondfix.actions.foresee import foresee
 from secondfix.actions.leaned import leaned_as_json
 from secondfix.actions.measured import learned_as_json, measured_of, reach_measured
-from secondfix.actions.reach import reached_as_json
+from secondfix.actions.reach import reach, reached_as_json
 from secondfix.assumptions import Assumption
 from secondfix.cli.channels_text import AirOption, opened_air
 from secondfix.cli.check import findings_text
@@ -76,7 +76,11 @@ def run(
     house, firm = opened(house_file, firm_folder, assume)
     journal, lines = opened_journal(journal_files or (), house=house_file)
     links = measured_of(house, journal)
-    answer, learned = reach_measured(house, links.measured, assumptions=firm.assumptions, seed=seed)
+    learned = None
+    if journal_files:
+        answer, learned = reach_measured(house, links.measured, assumptions=firm.assumptions, seed=seed)
+    else:
+        answer = reach(house, assumptions=firm.assumptions)
     air = opened_air(house, journal, air_file, answer, firm.assumptions)
     findings = (*answer.findings, *air.findings)
     draws = draws or (DRAWS if gone else 0)
@@ -102,14 +106,14 @@ def run(
     if as_json:
         more: dict[str, object] = {
             "foreseen": foreseen_as_json(foreseen, numbers=numbers) if foreseen else None,
-            "measured": learned_as_json(learned, notes=links.notes) if journal_files else None,
+            "measured": learned_as_json(learned, notes=links.notes) if learned else None,
         }
         more |= {"channels": air.as_json(numbers=numbers), "findings": [finding_as_json(f) for f in findings]}
         print_json({**reached_as_json(answer, numbers=numbers), **more, **leaned_as_json(leaned)})
     elif case:
         print("\n\n".join([_title(house, answer), *case]))  # noqa: T201 - the command line prints
     else:
-        told = learned_text(learned, links.notes) if journal_files else []
+        told = learned_text(learned, links.notes) if learned else []
         told += air.as_text(house, numbers=numbers)
         print(as_text(house, answer, leaned, foreseen, findings, numbers=numbers, told=told))  # noqa: T201 - the command line prints
     leave(with_lines(exit_code(findings), lines))
