@@ -9,7 +9,7 @@ from scipy.integrate import quad
 from secondfix.radio import Interference
 from secondfix.radio.channels.losing import lost, routes_of
 from secondfix.radio.links import Links
-from secondfix.radio.packets.curves import frame_success
+from secondfix.radio.packets.curves import Kind, frame_success
 from secondfix.radio.packets.delivery import raised_db
 from secondfix.terms import Protocol
 
@@ -29,9 +29,9 @@ def by_hand(of: Links, among: Interference | None, *, reading: int, spread_db: f
     raised = raised_db(among, SENSITIVITY) if among else np.zeros((3, 0))
     duty = among.duty if among else np.zeros(0)
 
-    def through(above_db: float, at: int, kind: str) -> float:
+    def through(above_db: float, at: int, kind: Kind) -> float:
         def success(db: float) -> float:
-            return float(frame_success(np.array([db]), protocol=Protocol.ZIGBEE, kind=kind)[0])  # type: ignore[arg-type]
+            return float(frame_success(np.array([db]), protocol=Protocol.ZIGBEE, kind=kind)[0])
 
         quiet = success(above_db)
         if quiet == 0:
