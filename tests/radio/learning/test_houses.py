@@ -120,6 +120,17 @@ def test_what_cannot_count_is_told(one: Measured, why: str) -> None:
     assert why in learned.notes[0]
 
 
+def test_a_reading_far_from_all_others_is_told_and_the_others_are_not() -> None:
+    answer = answered(ROW)
+    pairs = [("D0", "D1"), ("D1", "D2"), ("D2", "D3"), ("D3", "D4"), ("N1", "D2"), ("D0", "D3"), ("D1", "D5")]
+    usual = [level(answer, a, b) for a, b in pairs]
+    assert learn(rows_of(ROW), DEFAULTS, answer, usual).notes == ()
+    notes = learn(rows_of(ROW), DEFAULTS, answer, [*usual, level(answer, "D4", "D5", more_db=45)]).notes
+    assert len(notes) == 1
+    assert "Between D4 and D5" in notes[0]
+    assert "dB weaker" in notes[0]
+
+
 def test_a_place_with_two_devices_must_be_named_by_device() -> None:
     plain = row_of_rooms(2)
     plain["boxes"]["B1"]["mounts"] = {"1": {}, "2": {}}

@@ -16,6 +16,7 @@ from secondfix.radio.learning.making import Crossed, Made, made
 from secondfix.radio.learning.matching import Matched, matched
 from secondfix.radio.learning.measured import Measured
 from secondfix.radio.learning.next_links import Drawing
+from secondfix.radio.learning.odd import odd_readings
 from secondfix.radio.learning.posterior import House, Net, houses, levels, margins, net_of
 from secondfix.radio.learning.rows import ONE_WAY_DB, Rows, rows_of
 from secondfix.radio.links import Links
@@ -67,7 +68,8 @@ def learn(
     scale = _scale(answer.scale, fits)
     networks = {key: fit.network(key, scale) for fit in fits for key in fit.made}
     parameters = tuple(p for fit in fits for p in fit.parameters())
-    return Learned(found.count(), found.not_heard(), parameters, scale, networks, tuple(_notes(found)))
+    notes = (*_notes(found), *(note for fit in fits for note in fit.odd()))
+    return Learned(found.count(), found.not_heard(), parameters, scale, networks, notes)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -114,6 +116,10 @@ class _Fit:
     def count(self) -> int:
         """How many of its links were measured."""
         return sum(len(self._asked.found.of[key]) for key in self._keys)
+
+    def odd(self) -> Iterator[str]:
+        """Readings that the others do not lead to expect."""
+        return odd_readings(self.rows, self.house, self.made)
 
     def network(self, key: str, scale: Scale) -> OfNetwork:
         """What was learned of one network, told on the house's scale."""
