@@ -89,6 +89,7 @@ RULES: dict[str, Rule] = {
     "radio-plan": ASKED,
     "radio-work": ASKED,
     "measured-links": SHEET,
+    "channels": SHEET,
     # the book: cover sheet, history, issues, key ring
     "cover": SHEET,
     "history": SHEET,

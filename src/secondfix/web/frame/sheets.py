@@ -158,6 +158,11 @@ _HOUSE_SHEETS = (
         "Measure with plates and covers fitted; from five links on, the answers are shown in numbers.",
     ),
     Sheet(
+        "channels", "S5/21", "Channels",
+        "Who was heard at 2.4 GHz, what that costs each network on every channel, and which is better. "
+        "Type the survey row by row, or paste it from a spreadsheet.",
+    ),
+    Sheet(
         "scenes", "S6/01", "Scene schedule",
         "Causes across, effects down: what each scene really does to every load. "
         "Choose a crossing to read why, or a scene's name to change it.",

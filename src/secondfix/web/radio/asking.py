@@ -9,10 +9,11 @@ from typing import Any, Protocol, TypeVar
 
 from django.http import HttpRequest
 
+from secondfix.actions.channels import OnAir, channels, heard_by, heard_in_journal
 from secondfix.actions.foresee import foresee
 from secondfix.actions.measured import NEXT_LINKS, MeasuredLinks, measured_of, reach_measured
 from secondfix.house import Fault
-from secondfix.radio import LEAST_FOR_NUMBERS, Foreseen, Learned, NextLink, Reach, learn
+from secondfix.radio import LEAST_FOR_NUMBERS, Channels, Foreseen, Learned, NextLink, Reach, learn
 from secondfix.store import door
 from secondfix.web.access import person
 from secondfix.web.frame import jobs
@@ -29,10 +30,11 @@ T = TypeVar("T")
 
 @dataclass(frozen=True)
 class RadioAsked:
-    """A house with what was measured of its links: what is asked of both is worked out once."""
+    """A house with what was measured of its links and heard on the air: each question worked out once."""
 
     about: Asked
     links: MeasuredLinks
+    survey: OnAir
     _aside: Aside
     _working: RLock = field(default_factory=RLock, repr=False, compare=False)
     _made: OrderedDict[str, Any] = field(default_factory=OrderedDict, repr=False, compare=False)
@@ -83,12 +85,21 @@ class RadioAsked:
         """Whether enough links are measured for numbers to be shown unasked."""
         return self.measured >= LEAST_FOR_NUMBERS
 
+    @cached_property
+    def channels(self) -> Channels:
+        """What each network loses on each channel among those heard."""
+        given = self.about.firm.assumptions
+        return channels(self.about.house, self.reached, self.survey, assumptions=given)
+
     def foreseen(self, by: str, *, again: bool = False) -> jobs.Job:
         """The job that draws the mesh, whole and in every case. Raises jobs.TooManyError."""
         house, given = self.about.house, self.about.firm.assumptions
 
         def work(progress: jobs.Progress) -> Foreseen:
-            return foresee(house, assumptions=given, measured=self.links.measured, progress=progress)
+            heard = heard_by(house, self.survey, assumptions=given)
+            return foresee(
+                house, assumptions=given, measured=self.links.measured, heard=heard, progress=progress
+            )
 
         steps = 2 + _STEPS_OF_NETWORK * len(house.networks)
         return self._aside.job("foreseen", "Who falls", by=by, work=work, steps=steps, again=again)
@@ -114,6 +125,7 @@ class _Held:
     lock: Lock = field(default_factory=Lock)
     size: int = -1
     links: MeasuredLinks = field(default_factory=lambda: MeasuredLinks((), ()))
+    survey: OnAir = field(default_factory=lambda: OnAir((), (), surveyed=False))
     answers: OrderedDict[object, RadioAsked] = field(default_factory=OrderedDict)
 
 
@@ -124,10 +136,15 @@ def radio_asked(house_id: str) -> RadioAsked:
     size = door.journal_size(house_id)
     with held.lock:
         if held.size != size:
-            held.size, held.links = size, measured_of(about.house, door.journal(house_id)[0])
-        key = held.links
+            journal = door.journal(house_id)[0]
+            held.links, held.survey = (
+                measured_of(about.house, journal),
+                heard_in_journal(about.house, journal),
+            )
+            held.size = size
+        key = (held.links, held.survey)
         if key not in held.answers:
-            held.answers[key] = RadioAsked(about, held.links, Aside(house_id))
+            held.answers[key] = RadioAsked(about, held.links, held.survey, Aside(house_id))
         while len(held.answers) > _MOST_HELD:
             held.answers.popitem(last=False)
         return held.answers[key]
