@@ -103,3 +103,24 @@ def test_the_oldest_results_make_room() -> None:
     second = ended(begun(lambda _: "b", size=jobs.MOST_BYTES))
     assert jobs.jobs_of(HOUSE) == (second,)
     assert jobs.find(first.id, house_id=HOUSE) is None
+
+
+def test_an_answer_asked_anew_takes_the_place_of_the_one_under_way() -> None:
+    on = Event()
+
+    def asked(title: str, by: str = "Ilka", kind: str = "answer") -> Job:
+        def work(progress: Progress) -> str:
+            progress("first")
+            on.wait(20)
+            progress("second")
+            return title
+
+        return jobs.start(house_id=HOUSE, by=by, title=title, steps=2, work=work, kind=kind)
+
+    older, paper = asked("Who falls"), asked("Who falls", kind="paper")
+    others, another = asked("Who falls", by="Osk"), asked("Swap of D03")
+    newer = asked("Who falls")
+    assert [job.stop.is_set() for job in (older, paper, others, another, newer)] == [True, *[False] * 4]
+    on.set()
+    assert ended(older).state is State.CANCELLED
+    assert {ended(job).state for job in (paper, others, another, newer)} == {State.DONE}

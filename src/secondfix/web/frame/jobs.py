@@ -84,9 +84,16 @@ def start(
     *, house_id: str, by: str, title: str, steps: int, work: Callable[[Progress], Any],
     size_of: Callable[[Any], int] = lambda _: 0, kind: str = "paper",
 ) -> Job:  # fmt: skip
-    """Begin ``work`` aside. ``size_of`` says how many bytes its result holds. Raises TooManyError."""
+    """Begin ``work`` aside. ``size_of`` says how many bytes its result holds. Raises TooManyError.
+
+    An answer under way that the same person asked under the same title is cancelled: it was asked of an
+    earlier edit, or with something else chosen, and nobody waits for it any more.
+    """
     job = Job(uuid4().hex, house_id, by, title, max(steps, 1), kind)
     with _lock:
+        for older in _jobs.values():
+            if kind == older.kind == "answer" and _asks_alike(older, job):
+                _stop(older)
         if sum(1 for j in _jobs.values() if j.by == by and not j.ended) >= MOST_WAITING:
             raise TooManyError
         _jobs[job.id] = job
@@ -116,11 +123,19 @@ def wait(job: Job, *, most_s: float) -> bool:
 
 def cancel(job: Job) -> None:
     """Ask a job to end: one that waits ends now, one that runs before its next step."""
-    job.stop.set()
     with _lock:
-        if job.state is State.WAITING:
-            job.state = State.CANCELLED
-            job.over.set()
+        _stop(job)
+
+
+def _stop(job: Job) -> None:
+    job.stop.set()
+    if job.state is State.WAITING:
+        job.state = State.CANCELLED
+        job.over.set()
+
+
+def _asks_alike(one: Job, other: Job) -> bool:
+    return (one.house_id, one.by, one.title) == (other.house_id, other.by, other.title)
 
 
 def _run(job: Job, work: Callable[[Progress], Any], size_of: Callable[[Any], int]) -> None:
