@@ -141,14 +141,18 @@ def _notes(rows: Schedule, heard: Sequence[Transmitter], answer: Reach) -> list[
     where = [f"at {', '.join(places)}"] if places else []
     where += ["in the house at large"] if any(one.place is None for one in heard) else []
     out = [
-        f"The survey heard {len(heard)} {' and '.join(where)}. What was heard at the place nearest to a "
+        f"{_counted(len(heard))} heard {' and '.join(where)}. What was heard at the place nearest to a "
         "device stands for it, less what surrounds the device (engineering judgement).",
     ]
     if lost_places := off_plan(rows.house, heard):
         out.append(f"Not on the plan, so taken for the whole house: {', '.join(lost_places)}.")
     silent = sum(one.duty_permille is None for one in heard)
     if silent:
-        out.append(f"How much of the time {silent} of them send is not known, and assumed.")
+        out.append(f"Of {_counted(silent)} the share of time is not known, and assumed.")
     if not answer.measured:
         out.append("No link is measured: how weak the links are is assumed, and with it how much they bear.")
     return out
+
+
+def _counted(rows: int) -> str:
+    return "1 transmitter" if rows == 1 else f"{rows} transmitters"
