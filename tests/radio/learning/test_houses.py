@@ -164,6 +164,27 @@ def test_a_closed_metal_box_is_not_known_until_a_link_of_it_is_heard() -> None:
     assert found.needs == ()
 
 
+def test_a_wall_that_nobody_surveyed_is_in_the_level_of_the_link_through_it() -> None:
+    plain = row_of_rooms(2, kind="leaf")
+    plain["walls"]["W1"] = {
+        k: v for k, v in plain["walls"]["W1"].items() if k not in {"layers", "thickness_mm"}
+    }
+    plain["networks"]["N1"]["transmit_power_dbm"] = -4
+    plain["networks"]["N1"]["sensitivity_dbm"] = -92
+    rows, answer = rows_of(plain), answered(plain)
+    before = next(d for d in answer.devices if d.id == "D1")
+    assert before.word is Word.NOT_KNOWN
+    assert {look.place for look in before.needs} == {"W1"}
+    heard, learned = reach_measured(
+        rows, DEFAULTS, [Measured("P0", "D1", -47.0), Measured("D1", "P0", -36.0)]
+    )
+    after = next(d for d in heard.devices if d.id == "D1")
+    assert after.word is Word.LIKELY
+    assert after.needs == ()
+    other = learned.predicted("N1")
+    assert other.spread_db[other.measured].max() < other.spread_db[~other.measured].min()
+
+
 def test_both_directions_tell_of_a_power_that_no_sheet_states() -> None:
     plain = row_of_rooms(3)
     plain["devices"]["D1"]["model"] = key("bare")
