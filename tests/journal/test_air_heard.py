@@ -62,6 +62,11 @@ def test_what_cannot_be_is_told(subject: str, heard: dict[str, object], says: st
     assert says in f"{read.stands} {read.expected}"
 
 
+def test_what_is_no_list_is_told() -> None:
+    read = new_entry(plain(1, "air_heard", "box:B1", transmitters="none"), where="entry")
+    assert str(read) == "entry: transmitters: 'none'; expected a list"
+
+
 def test_one_40_mhz_wide_and_one_heard_at_a_place_are_read() -> None:
     wide = {**SIX, "width_mhz": 40, "second_channel": 10, "place": "P1"}
     assert isinstance(write(1, "air_heard", f"house:{HOUSE.id}", transmitters=[wide]), AirHeard)

@@ -13,6 +13,7 @@ from secondfix.house import House
 from secondfix.journal import Journal, as_built, merge, read_journal
 from secondfix.papers import Setting, TitleBlock
 from secondfix.papers.record import record_sheets
+from secondfix.papers.record.saying import deed_words
 from secondfix.papers.typeset import typeset
 from tests.journal.writing import journal, write
 from tests.papers.reading import flat, outside, pages
@@ -186,3 +187,19 @@ def test_a_journal_of_a_single_entry_has_its_sheets(kind: str) -> None:
     text = flat("".join(p.text for p in pages(made)))
     assert flat("Tested: 0 of 48 gangs and outputs, 0 of 7 scenes.") in text
     assert flat("The journal holds no function test.") in text
+
+
+@pytest.mark.parametrize(
+    ("heard", "words"),
+    [
+        ([], "channel survey: nobody heard."),
+        (
+            [{"channel": 6, "level_dbm": -71}, {"kind": "mesh", "channel": 24, "level_dbm": -63}],
+            "channel survey: 2 heard, the loudest on mesh channel 24 with -63 dBm.",
+        ),
+    ],
+)
+def test_a_channel_survey_is_told_by_its_loudest(heard: list[dict[str, object]], words: str) -> None:
+    entry = write(1, "air_heard", "place:P41", house=house().id, transmitters=heard)
+    record = recorded(house(), Site(journal(entry)), models=firm().models)
+    assert deed_words(record, entry) == words

@@ -91,6 +91,8 @@ def _told(error: ValidationError) -> tuple[str, str, str]:
         return path, _short(first["input"]), _PATTERNS.get(str(first["loc"][0]), _OTHER_PATTERN) + more
     if first["type"] == "dict_type":
         return path, _short(first["input"]), f"an object{more}"
+    if first["type"] == "tuple_type":
+        return path, _short(first["input"]), f"a list{more}"
     message = first["msg"].removeprefix("Value error, ").removeprefix("Input should be ")
     return path, _short(first["input"]), message + more
 
