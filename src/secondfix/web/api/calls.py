@@ -8,6 +8,7 @@ from ninja.security import SessionAuth
 from secondfix.house import json_schema
 from secondfix.web.api.asking import views as asking
 from secondfix.web.api.keeping import views as keeping
+from secondfix.web.api.radio import views as radio
 from secondfix.web.api.reading import Reader
 from secondfix.web.api.refusing import take_errors
 from secondfix.web.api.site import views as site
@@ -62,4 +63,5 @@ api = Calls(
 take_errors(api)
 api.add_router("", keeping.router)
 api.add_router("", asking.router)
+api.add_router("", radio.router)
 api.add_router("", site.router)

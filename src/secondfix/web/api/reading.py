@@ -15,6 +15,7 @@ LARGEST_NUMBER = 2**31 - 1
 HouseId = Annotated[str, Path(description="The id of a house.", min_length=1, max_length=64)]
 EditNumber = Annotated[int, Path(description="The number of an edit.", ge=1, le=LARGEST_NUMBER)]
 Base = Annotated[int, Query(description="The edit that the document was made from.", ge=1, le=LARGEST_NUMBER)]
+Numbers = Annotated[bool, Query(description="Chances, losses and margins too.")]
 _UUID7 = "^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$"
 EditId = Annotated[
     str | None,

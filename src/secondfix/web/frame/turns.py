@@ -21,8 +21,8 @@ AT_ONCE = 2
 LONGEST_WAIT_S = 1.0
 MOST_WAITING = 16
 """Pages that wait; it must leave threads of the server free for edits. Who comes on top goes at once."""
-ASIDE = frozenset({"job", "job-file", "swap", "swap-out", "swap-work", "radio-work"})
-"""Sheets that watch work done aside: they rest rather than compute, or ask how far it is."""
+ASIDE = frozenset({"job", "job-file", "swap", "swap-out", "swap-work", "radio-work", "api:foresee"})
+"""Sheets and calls that watch work done aside: they rest rather than compute, or ask how far it is."""
 _LOOKING = {"GET", "HEAD", "OPTIONS"}
 
 
@@ -115,6 +115,6 @@ def turn_of(request: HttpRequest) -> AbstractContextManager[None] | None:
     """The turn that a request takes; None where it takes none."""
     match = request.resolver_match
     assert match is not None  # Django calls this once the address is resolved
-    if "house_id" not in match.kwargs or match.url_name in ASIDE:
+    if "house_id" not in match.kwargs or match.view_name in ASIDE:
         return None
     return turns.page() if request.method in _LOOKING else turns.edit()

@@ -24,7 +24,7 @@ from secondfix.house import Fault
 from secondfix.joining import CODE_KINDS
 from secondfix.scenes import FIRST_DAY, LAST_DAY, coming, coming_as_json
 from secondfix.terms import Protocol
-from secondfix.web.api.reading import HouseId
+from secondfix.web.api.reading import HouseId, Numbers
 from secondfix.web.api.refusing import ASKED_WRONG, as_json, encoded, sent, told
 from secondfix.web.api.shapes import asked as shapes
 from secondfix.web.api.shapes.found import Assumptions, Checked
@@ -42,7 +42,6 @@ From = Annotated[
     date | None,
     Query(description="When each start by time or sun comes next, from this day.", ge=FIRST_DAY, le=LAST_DAY),
 ]
-Numbers = Annotated[bool, Query(description="Chances, losses and margins too.")]
 
 
 @router.get("/houses/{house_id}/check", url_name="check", response={200: Checked, **ASKED_WRONG})
@@ -57,7 +56,8 @@ def reach_(request: HttpRequest, house_id: HouseId, numbers: Numbers = False) ->
 
     def answer(about: Asked) -> dict[str, object]:
         made = about.reached
-        return {**reached_as_json(made, numbers=numbers), **_leaned(about, made.findings)}
+        apart = dict.fromkeys(("foreseen", "measured", "channels"))  # calls of their own
+        return {**reached_as_json(made, numbers=numbers), **apart, **_leaned(about, made.findings)}
 
     return _once(house_id, f"reach {numbers}", answer)
 

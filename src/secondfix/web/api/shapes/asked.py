@@ -46,10 +46,13 @@ class RadioLink(Shape):
 
 
 class Reached(Shape):
-    """The answer of reach."""
+    """The answer of reach; what is null here has a call of its own."""
 
     devices: list[ReachedDevice]
     links: list[RadioLink]
+    foreseen: None
+    measured: None
+    channels: None
     spread_db: float
     notes: list[str]
     findings: list[Finding]
