@@ -10,8 +10,8 @@ from itertools import pairwise
 
 import numpy as np
 
-from bench.bench_radio_engine import manor_rows
 from bench.figures import Pair, figure
+from bench.manor import manor_rows
 from secondfix.assumptions import default_assumptions
 from secondfix.radio import Reach, Sends, Transmitter, channels_of, reach
 from secondfix.radio.channels.disturbing import Disturbing, disturbing

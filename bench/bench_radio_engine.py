@@ -6,7 +6,6 @@ figure's name; what they do answer is compared with the engine's answer first.
 
 from __future__ import annotations
 
-import json
 import time
 from collections.abc import Callable
 from functools import cache
@@ -19,10 +18,8 @@ from scipy.sparse import coo_array
 from scipy.sparse.csgraph import dijkstra
 
 from bench.figures import Pair, figure, seconds_side_by_side
-from bench.manor import manor
+from bench.manor import manor_rows
 from secondfix.assumptions import default_assumptions
-from secondfix.files import shipped_models
-from secondfix.house import House, Schedule, read_house, schedule
 from secondfix.radio import (
     Decks,
     Ends,
@@ -291,15 +288,6 @@ def shared_shadowing() -> Pair:
 
 
 @cache
-def manor_rows(places: int, seed: int) -> Schedule:
-    read = read_house(
-        json.dumps(manor(places=places, seed=seed)).encode(), where="manor", models=shipped_models()
-    )
-    if not isinstance(read, House):
-        raise RuntimeError(f"the manor is unusable: {read[0]}")
-    return schedule(read, read.models)
-
-
 def sheet_figure(places: int, seed: int, devices: int) -> None:
     @figure(
         f"all that a sheet shows of {places} places with {devices} devices on two networks: reach, chances in"

@@ -6,10 +6,13 @@ repeaters and battery devices, and here and there a fact that nobody has looked 
 
 from __future__ import annotations
 
+import json
 import random
 from typing import Any
 
 from bench.manor_plan import Building, surveyed
+from secondfix.files import shipped_models
+from secondfix.house import House, Schedule, read_house, schedule
 
 NAMES = ("Quillmere", "Fenharrow", "Brackholt", "Eskumber", "Stoatley Rise", "Umberwick")
 SWITCHES = {  # by network, then gangs
@@ -28,6 +31,16 @@ PLUGS = {"N1": "plimmet-tern@1", "N2": "murrowfen-moss@1"}
 BUTTON = "plimmet-wick@1"
 MODULES = {"N1": "plimmet-rush@1", "N2": "murrowfen-tarn@1"}
 BY_CIRCUIT = 7  # rooms on one lighting circuit
+
+
+def manor_rows(places: int, seed: int) -> Schedule:
+    """The house of `manor` read, as `reach` takes it."""
+    read = read_house(
+        json.dumps(manor(places=places, seed=seed)).encode(), where="manor", models=shipped_models()
+    )
+    if not isinstance(read, House):
+        raise RuntimeError(f"the manor is unusable: {read[0]}")
+    return schedule(read, read.models)
 
 
 def manor(*, places: int, seed: int) -> dict[str, Any]:
