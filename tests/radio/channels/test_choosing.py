@@ -169,6 +169,33 @@ def test_one_more_on_the_air_never_makes_a_channel_better(
     assert set(after.clear) <= set(before.clear)
 
 
+@settings(deadline=None, max_examples=25)
+@given(
+    heard=st.lists(
+        st.builds(wifi, st.integers(1, 13), st.integers(-95, -40), st.sampled_from([2, 40, 500, None])),
+        min_size=1,
+        max_size=3,
+    ),
+    sure=st.booleans(),
+)
+def test_stay_and_change_hold_over_the_whole_range(heard: list[Transmitter], sure: bool) -> None:
+    settled = assumed(**SURE) if sure else assumed()
+    _, one = asked(rows_of(plain(15, count=3)), *heard, assumptions=settled)
+    now, best = one.of(15), one.of(one.best)
+    assert now is not None
+    assert best is not None
+    least, enough = settled.span("air_better_channel_pct")[1:]
+    ends = ("low", "assumed", "high")
+    if one.choice is Choice.CHANGE:
+        assert now.lost.assumed - best.lost.assumed >= least / 100
+        assert all(getattr(now.lost, k) >= getattr(best.lost, k) - 0.001 for k in ends)
+    elif one.choice is Choice.STAY:
+        gains = [getattr(now.lost, k) - getattr(c.lost, k) for c in one.channels for k in ends]
+        assert max(gains) < enough / 100
+    else:
+        assert len(one.needs) == 2
+
+
 def test_heard_at_one_end_of_the_house_it_costs_the_devices_there() -> None:
     _, one = asked(rows_of(plain(15)), wifi(3, place="B4"), wifi(13, -95, 1, place="B0"))
     now = one.of(15)

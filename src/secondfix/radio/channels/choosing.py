@@ -17,6 +17,7 @@ from secondfix.radio.channels.telling import finding_of, no_choice, told, untold
 from secondfix.radio.crossing import Floats
 from secondfix.radio.ieee802154 import channel_mhz
 from secondfix.radio.links import Links
+from secondfix.radio.stations import link_look
 from secondfix.terms import Protocol
 
 
@@ -69,7 +70,14 @@ def _network(
         lacking=lacking,
         better_pct=assumptions.span("air_better_channel_pct"),
         duty_known=all(one.duty_permille is not None for one in heard),
+        weakest=link_look(_place_of(links, routes, quiet)),
     )
+
+
+def _place_of(links: Links, routes: Routes, quiet: Floats) -> str:
+    """Where the device stands that loses most on a quiet channel."""
+    device = routes.devices[int(np.argmax(quiet[2]))]
+    return next(s.place for s in links.stations if s.id == device)
 
 
 def _way(links: Links, device: str, repeaters: Sequence[str]) -> list[int]:

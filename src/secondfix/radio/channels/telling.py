@@ -77,23 +77,26 @@ def told(
     lacking: tuple[str, ...],
     better_pct: tuple[int, int, int],
     duty_known: bool,
+    weakest: Look,
 ) -> NetworkChannels:
     """The answer for one network whose figures stand.
 
     Another channel is better where it loses at least ``better_pct`` fewer frames by what is assumed, and no
-    more over the whole range; the one in use stays where none is so over the whole range.
+    more over the whole range; the one in use stays where none is so anywhere in the range. ``weakest`` is the
+    link that would tell most of what the devices bear.
     """
     network = house.networks[key]
     best = _best(channels, network.channel, by_pct=better_pct[1])
     now = next((c for c in channels if c.channel == network.channel), None)
     gain = _gain(now, best) if now else None
-    choice = _choice(gain, better_pct)
+    most = max(_gain(now, c).high for c in channels) if now else 0.0
+    choice = _choice(gain, most, better_pct)
     needs: tuple[Look, ...] = ()
     if now is None:
         needs = (Look(key, "channel", f"which channel {network.name} is on: 11 to 26"),)
     elif choice is Choice.CANNOT_TELL:
         more = "at more places" if duty_known else "with the share of time that each sends"
-        needs = (Look(key, "air_heard", f"a channel survey for {network.name} {more}"),)
+        needs = (Look(key, "air_heard", f"a channel survey for {network.name} {more}"), weakest)
     words = " ".join(_words(network.name, now, best, choice))
     return NetworkChannels(
         key,
@@ -126,12 +129,12 @@ def _gain(now: ChannelFigures, best: ChannelFigures) -> Share:
     return Share(min(three), three[1], max(three))
 
 
-def _choice(gain: Share | None, better_pct: tuple[int, int, int]) -> Choice:
+def _choice(gain: Share | None, most: float, better_pct: tuple[int, int, int]) -> Choice:
     if gain is None:
         return Choice.CANNOT_TELL
     if gain.assumed * 100 >= better_pct[1] and gain.low >= _NEVER_WORSE:
         return Choice.CHANGE
-    return Choice.STAY if gain.high * 100 < better_pct[2] else Choice.CANNOT_TELL
+    return Choice.STAY if most * 100 < better_pct[2] else Choice.CANNOT_TELL
 
 
 def _words(name: str, now: ChannelFigures | None, best: ChannelFigures, choice: Choice) -> Sequence[str]:
