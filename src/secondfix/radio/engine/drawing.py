@@ -117,20 +117,21 @@ def draw_way(ends: Ends, way: Sampled, *, draws: int, seed: int, plain: bool = F
 def _around(spread_db: Floats, draws: int, seed: int) -> NDArray[np.int16]:
     """What each station's surroundings add in each draw, in units."""
     drawn = np.random.default_rng(seed).integers(0, 1 << 16, (len(spread_db), draws), np.uint16)
+    if drawn.size < len(np.unique(spread_db)) << 16:  # few draws: their own values, not tables of all
+        values = _quantiles().take(drawn)
+        values *= (spread_db * UNITS)[:, None]
+        return _in_units(values)
     out = np.zeros(drawn.shape, np.int16)
     each, which = np.unique(spread_db, return_inverse=True)
     for n, spread in enumerate(each.tolist()):
-        if spread > 0:
-            rows = np.flatnonzero(which == n)
-            if len(rows) * draws < 1 << 16:  # few draws: their own values, not a table of all
-                out[rows] = _in_units(_quantiles()[drawn[rows]] * (spread * UNITS))
-            else:
-                out[rows] = _in_units(_quantiles() * (spread * UNITS))[drawn[rows]]
+        rows = np.flatnonzero(which == n)
+        out[rows] = _in_units(_quantiles() * (spread * UNITS))[drawn[rows]]
     return out
 
 
 def _in_units(values: Floats) -> NDArray[np.int16]:
-    return np.clip(np.rint(values), -MOST // 2, MOST // 2).astype(np.int16)
+    np.rint(values, out=values)
+    return np.clip(values, -MOST // 2, MOST // 2, out=values).astype(np.int16)
 
 
 @cache
