@@ -19,6 +19,7 @@ from contextlib import closing, contextmanager
 from dataclasses import dataclass, field
 from functools import cache, partial
 from http.client import HTTPConnection
+from itertools import cycle
 from pathlib import Path
 from threading import Event, Thread
 from urllib.parse import urlencode
@@ -31,7 +32,8 @@ from secondfix.web.frame.sheets import HOUSE_SHEETS
 DEMO = Path(__file__).parents[1] / "demo" / "house.json"
 SECONDFIX = str(Path(sys.executable).with_name("secondfix"))
 BOXES = 300
-PEOPLE = 4
+NAMES = ("Ilka", "Osk", "Bex", "Tamsin")
+PEOPLE = len(NAMES)
 ROUNDS = 4
 RESTS_S = (0.2, 0.6)
 NO_REST_S = (0.0, 0.0)
@@ -94,29 +96,35 @@ class Person:
 
 @contextmanager
 def desk() -> Iterator[Callable[[], Person]]:
-    """A desk with the terrace in its book, served; whoever is asked for sits down at it."""
+    """A desk with the terrace in its book, served; who is asked for sits down at it under an own name."""
     with tempfile.TemporaryDirectory() as folder:
         begin(Whereabouts(Path(folder)))
         from django.test import Client  # noqa: PLC0415 - Django has to begin first
 
         from secondfix.store import door  # noqa: PLC0415 - as above
 
-        account = door.create_account(
-            username="Ilka", password="three grey herons", right=door.Right.WRITER, by=None
-        )
-        assert isinstance(account, door.Account)
+        cookies = []
+        account: door.Account | None = None
+        for name in NAMES:
+            made = door.create_account(
+                username=name, password="three grey herons", right=door.Right.WRITER, by=account
+            )
+            assert isinstance(made, door.Account)
+            account = account or made
+            client = Client()
+            client.force_login(made, backend="django.contrib.auth.backends.ModelBackend")
+            cookies.append(f"sessionid={client.cookies['sessionid'].value}; csrftoken={TOKEN}")
+        assert account is not None
         house = terrace(json.loads(DEMO.read_text(encoding="utf-8")), boxes=BOXES)
         door.begin_house(json.dumps(house).encode(), by=account)
-        client = Client()
-        client.force_login(account, backend="django.contrib.auth.backends.ModelBackend")
-        cookie = f"sessionid={client.cookies['sessionid'].value}; csrftoken={TOKEN}"
         with subprocess.Popen(
             [SECONDFIX, "serve", "--data", folder, "--port", "0"], stdout=subprocess.PIPE, text=True
         ) as server:
             assert server.stdout is not None
             try:
                 port = int(server.stdout.readline().split("127.0.0.1:")[1].split("/")[0])
-                yield partial(Person, port, cookie, house["id"])
+                by_turns = cycle(cookies)
+                yield lambda: Person(port, next(by_turns), house["id"])
             finally:
                 server.terminate()
 
