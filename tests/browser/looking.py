@@ -90,14 +90,19 @@ def thinned(page: Page, most: int = 8) -> None:
     )
 
 
+_FRAME = """() => [document.querySelectorAll("h1").length,
+    document.querySelector(".says")?.innerText ?? "", document.querySelectorAll(".title-block dt").length]"""
+
+
 def framed(page: Page) -> list[str]:
     """What a sheet lacks of its frame: one heading, its two sentences, a title block with six fields."""
     wrong = []
-    if (count := page.locator("h1").count()) != 1:
-        wrong.append(f"{count} headings of the first rank ({page.url})")
-    if page.locator(".says").inner_text().count(". ") != 1:
+    headings, says, fields = page.evaluate(_FRAME)
+    if headings != 1:
+        wrong.append(f"{headings} headings of the first rank ({page.url})")
+    if says.count(". ") != 1:
         wrong.append(f"it does not say what it is in two sentences ({page.url})")
-    if page.locator(".title-block dt").count() != 6:
+    if fields != 6:
         wrong.append(f"no title block ({page.url})")
     return wrong
 
