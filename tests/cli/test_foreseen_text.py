@@ -6,6 +6,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from bench.block import block
 from secondfix.cli.foreseen_text import case_text, foreseen_text
 from secondfix.house import House
 from secondfix.radio import Foreseen, Reach, Word, foresee, reach
@@ -111,3 +112,24 @@ def test_a_survey_of_the_air_is_counted_in_the_draws(call: Call, tmp_path: Path)
     assert sum(after.values()) < sum(before.values()) - 1, "its channel is 20, where that one sends"
     assert any("others on the air" in note for note in quiet["notes"])
     assert not any("others on the air" in note for note in heard["notes"])
+
+
+def test_of_a_large_house_those_who_are_likely_are_counted(call: Call) -> None:
+    plain = block(devices=61)
+    del plain["devices"]["D7"]["model"]
+    told = call("reach", "-", stdin=json.dumps(plain).encode()).out
+    assert "60 devices are likely; --numbers or --json tells by which way." in told
+    assert [line.split()[0] for line in told.splitlines() if line.startswith("D")] == ["D7"]
+    assert "D12 " in call("reach", "-", "--numbers", stdin=json.dumps(plain).encode()).out
+
+
+def test_of_many_whose_circuit_is_not_known_a_dozen_are_named() -> None:
+    plain = row(14)
+    for n in range(14):
+        del plain["boxes"][f"B{n}"]["gangs"]["1"]["line"]
+    rows = rows_of(plain)
+    notes = foresee(rows, WEAK, reach(rows, WEAK), draws=64).notes
+    (note,) = (n for n in notes if n.startswith("On which circuit"))
+    assert note.endswith(
+        "them: the controller of Row, D0, D1, D2, D3, D4, D5, D6, D7, D8, D9, D10 and 3 more."
+    )

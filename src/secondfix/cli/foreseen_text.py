@@ -100,11 +100,11 @@ def _counted(house: House, network: NetworkForeseen) -> Iterator[str]:
 
 def _otherwise(network: NetworkForeseen, by_route: dict[str, Word]) -> Iterator[str]:
     """Whose word is another than that of its best route alone, and why."""
-    known = [key for key, word in network.words.items() if Word.NOT_KNOWN not in {word, by_route[key]}]
-    better = [k for k in known if network.words[k] is Word.LIKELY is not by_route[k]]
+    words = network.words
+    better = [k for k in words if words[k] is Word.LIKELY is not by_route[k]]
     if better:
         yield f"Likely by several routes together, though by no single one: {_some(better)}."
-    worse = [k for k in known if by_route[k] is Word.LIKELY is not network.words[k]]
+    worse = [k for k in words if by_route[k] is Word.LIKELY is not words[k]]
     if worse:
         yield (
             "Likely link by link, but not in the draws, which take the whole route at once and others on the "

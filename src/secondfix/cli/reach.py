@@ -38,8 +38,12 @@ from secondfix.radio import (
     DeviceReach,
     Foreseen,
     Reach,
+    Word,
     foreseen_as_json,
 )
+
+MOST_ROWS = 60
+"""Of more devices than these, those that are likely are counted; their routes stand where numbers do."""
 
 app = verb_app()
 
@@ -131,8 +135,14 @@ def as_text(
 ) -> str:
     """The answer as a page of text."""
     head = ("device", "place", "network", *(("chance",) if numbers else ()), "reach", "by way of")
-    rows = [_row(d, numbers=numbers) for d in answer.devices]
-    parts = [_title(house, answer), table(head, rows), *told]
+    many = len(answer.devices) > MOST_ROWS and not numbers
+    shown = [d for d in answer.devices if not many or d.word is not Word.LIKELY]
+    rows = [_row(d, numbers=numbers) for d in shown]
+    parts = [_title(house, answer), *([table(head, rows)] if rows else [])]
+    if many:
+        likely = counted(len(answer.devices) - len(shown), "device is likely", "devices are likely")
+        parts.append(f"{likely[:1].upper()}{likely[1:]}; --numbers or --json tells by which way.")
+    parts += told
     parts += foreseen_text(house, foreseen, answer, numbers=numbers) if foreseen else []
     parts += findings_text(findings or answer.findings)
     parts += [para(note) for note in answer.notes]

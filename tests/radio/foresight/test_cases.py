@@ -163,7 +163,8 @@ def test_without_a_place_for_the_controller_nothing_is_drawn() -> None:
     del plain["networks"]["N1"]["controller_place"]
     rows = rows_of(plain)
     (network,) = foresee(rows, WEAK, reach(rows, WEAK), draws=64).networks.values()
-    assert network.devices == network.cases == ()
+    assert network.devices == ()
+    assert network.cases == ()
     assert set(network.not_known) == set(plain["devices"])
 
 

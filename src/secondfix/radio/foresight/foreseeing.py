@@ -31,6 +31,7 @@ from secondfix.terms import Protocol
 DRAWS = 10_000
 MOST_DRAWS = 1_000_000
 WAYS = 53  # three words of draws in each are 10,000 draws and a few
+MOST_NAMED = 12
 _SHARED = "radio_shared_pct"
 
 Heard = Callable[[str, Sequence[Station]], Interference | None]
@@ -201,9 +202,10 @@ def _notes(rows: Schedule, draws: int, no_circuit: Sequence[str], *, interfered:
         yield "Nothing is counted of others on the air: survey the channel to know."
     if no_circuit:
         networks = rows.house.networks
-        names = [f"the controller of {networks[k].name}" if k in networks else k for k in no_circuit]
-        told = ", ".join(names)
-        yield f"On which circuit they hang is not known, so no tripped circuit takes them: {told}."
+        named = [f"the controller of {networks[k].name}" if k in networks else k for k in no_circuit]
+        more = f" and {len(named) - MOST_NAMED} more" if len(named) > MOST_NAMED else ""
+        told = ", ".join(named[:MOST_NAMED])
+        yield f"On which circuit they hang is not known, so no tripped circuit takes them: {told}{more}."
     if any(_slower_db(rows.house, key) for key in rows.house.networks):
         yield (
             "Z-Wave is drawn at 100 kbit/s. That the slower rates may carry a link that is 3 to 6 dB too "
