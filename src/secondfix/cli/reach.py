@@ -69,7 +69,8 @@ def run(
         typer.Option(
             "--gone",
             metavar="ID",
-            help="One case alone, told whole: a device that goes, a circuit that trips, a place put to use.",
+            help="One case alone, told whole: a device that goes, a circuit that trips, a place put to use; "
+            "10000 draws if --draws says none.",
         ),
     ] = None,
     journal_files: JournalOption = None,
