@@ -5,8 +5,10 @@ from pathlib import Path
 
 import pytest
 
+from secondfix.actions.air import air_of
 from secondfix.actions.names import names, renamed, standing
-from secondfix.actions.scenes import differing, heard, scenes
+from secondfix.actions.reach import reach
+from secondfix.actions.scenes import differing, scenes
 from secondfix.assumptions import default_assumptions
 from secondfix.house import Change, House, edited, read_house
 from secondfix.journal import read_journal
@@ -52,7 +54,7 @@ def test_of_a_scene_taken_out_the_loads_that_it_named_are_told(house: House) -> 
 
 def test_the_air_of_a_house_is_that_of_its_edited_scenes(house: House) -> None:
     made = changed(changed(house, "scenes.S3.rules[0].level_pct", None), "scenes.S3.rules[0].to", "off")
-    air = heard(house, assumptions=ASSUMED)
+    air = air_of(house, reach(house, assumptions=ASSUMED))
     assert scenes(made, assumptions=ASSUMED, air=air) == scenes(made, assumptions=ASSUMED)
 
 
