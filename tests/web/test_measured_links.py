@@ -1,5 +1,8 @@
 """Measured links on the desk: written by the form, held against what was reckoned, and what they teach."""
 
+import json
+from pathlib import Path
+
 import pytest
 from django.test import Client
 
@@ -131,3 +134,15 @@ def test_a_link_to_measure_next_leads_to_the_form_filled_in(writer: Client, hous
     query = told.split('href="?')[1].split("#")[0].replace("&amp;", "&")
     form = sheet(writer, house_id, query).split('id="add"')[1].split("</section>")[0]
     assert form.count(" selected>") == 2
+
+
+def test_without_positions_it_says_what_to_measure_first(
+    writer: Client, office: door.Account, tree: Path
+) -> None:
+    plain = json.loads((tree / "demo/house.json").read_bytes())
+    for thing in (*plain["boxes"].values(), *plain["places"].values()):
+        thing.pop("position", None)
+    assert isinstance(door.begin_house(json.dumps(plain).encode(), by=office), door.Saved)
+    page = sheet(writer, plain["id"])
+    assert "fewer than two of this network have a position" in page
+    assert "No link would tell more" not in page

@@ -1,12 +1,13 @@
 """Measured links as rows: what was read, what had been reckoned, and what it taught of the house."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from secondfix.house import House
 from secondfix.journal import Measured as MeasuredEntry
 from secondfix.papers import EntryLine
 from secondfix.radio import Learned, NextLink, Parameter
+from secondfix.web.frame.asked import Asked
 from secondfix.web.frame.site import OnSite
 from secondfix.web.radio.words import dbm, thing_called
 
@@ -196,6 +197,16 @@ def place_of(house: House, end: str) -> str:
     """How the journal names an end: a controller by its place, for it is no thing of the house."""
     network = house.networks.get(end)
     return end if network is None else network.controller_place or end
+
+
+def placed(about: Asked, ends: Iterable[str]) -> int:
+    """How many of these ends have a position: a link is reckoned between two that have one."""
+    house = about.house
+    places = (
+        place_of(house, end) if end in house.networks else about.rows.place_of_device(end) for end in ends
+    )
+    stands = (house.boxes.get(p.split(".")[0]) or house.places.get(p) for p in places)
+    return sum(s is not None and s.position is not None for s in stands)
 
 
 def ends_of(house: House, network: str) -> Mapping[str, str]:

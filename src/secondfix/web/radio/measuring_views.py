@@ -15,7 +15,7 @@ from secondfix.web.frame.showing import show
 from secondfix.web.frame.site import on_site, shown_at
 from secondfix.web.journal.writing import write
 from secondfix.web.radio.asking import RadioAsked, Waited, radio_asked, wait_for
-from secondfix.web.radio.measuring import called, ends_of, next_of, place_of, rows_of, taught_of
+from secondfix.web.radio.measuring import called, ends_of, next_of, place_of, placed, rows_of, taught_of
 
 LEAST_DBM, MOST_DBM = -130, 20
 
@@ -51,6 +51,7 @@ def measured_links(request: HttpRequest, house_id: str) -> HttpResponse:
             "taught": taught_of(air.learned) if numbers and air.measured else (),
             "notes": (*air.links.notes, *(air.learned.notes if air.links.measured else ())),
             "shown": given.get("shown") or shown_at(),
+            "placed": placed(air.about, ends) > 1,
             **_following(air, waited),
         }
         if waited.fault:
