@@ -138,3 +138,10 @@ def test_a_reader_sees_who_was_heard_and_has_no_form(writer: Client, reader: Cli
     told = sheet(reader, house_id)
     assert "Osk guest" in told
     assert 'name="typed"' not in told
+
+
+def test_the_channel_in_use_is_not_held_against_itself(writer: Client, house_id: str) -> None:
+    send(writer, house_id, typed({"kind": "wifi", "channel": "1", "level_dbm": "-52", "duty_pct": "30"}))
+    told = sheet(writer, house_id, "numbers=1")
+    assert "20 in use, best" in told
+    assert "less than channel 20" not in told
