@@ -3,7 +3,6 @@
 from collections import OrderedDict
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from functools import cached_property
 from threading import Lock, RLock
 from typing import Any, Protocol, TypeVar
 
@@ -36,29 +35,26 @@ class RadioAsked:
     links: MeasuredLinks
     survey: OnAir
     _aside: Aside
-    _working: RLock = field(default_factory=RLock, repr=False, compare=False)
     _made: OrderedDict[str, Any] = field(default_factory=OrderedDict, repr=False, compare=False)
+    _making: dict[str, RLock] = field(default_factory=dict, repr=False, compare=False)
 
     def once(self, name: str, make: Callable[[], T]) -> T:
         """What ``make`` makes, made once and kept while few others are asked."""
-        with self._working:
-            if name not in self._made:
-                self._made[name] = make()
-                while len(self._made) > MOST_KEPT:
-                    self._made.popitem(last=False)
-            made: T = self._made[name]
-            return made
+        with self._making.setdefault(name, RLock()):
+            made: T = self._made[name] if name in self._made else make()
+            self._made[name] = made
+        while len(self._made) > MOST_KEPT:
+            self._made.popitem(last=False)
+        return made
 
     def made(self, name: str) -> Any | None:
         """What stands under ``name``, None where nobody asked for it yet."""
         return self._made.get(name)
 
-    @cached_property
+    @property
     def _learned(self) -> tuple[Reach, Learned]:
-        with self._working:
-            return reach_measured(
-                self.about.house, self.links.measured, assumptions=self.about.firm.assumptions
-            )
+        house, given = self.about.house, self.about.firm.assumptions
+        return self.once("learned", lambda: reach_measured(house, self.links.measured, assumptions=given))
 
     @property
     def reached(self) -> Reach:
@@ -70,10 +66,11 @@ class RadioAsked:
         """What the measured links taught."""
         return self._learned[1]
 
-    @cached_property
+    @property
     def before(self) -> Learned:
         """The same house with nothing measured."""
-        return learn(self.about.rows, self.about.settled, self.about.reached, ())
+        about = self.about
+        return self.once("before", lambda: learn(about.rows, about.settled, about.reached, ()))
 
     @property
     def measured(self) -> int:
@@ -85,11 +82,11 @@ class RadioAsked:
         """Whether enough links are measured for numbers to be shown unasked."""
         return self.measured >= LEAST_FOR_NUMBERS
 
-    @cached_property
+    @property
     def channels(self) -> Channels:
         """What each network loses on each channel among those heard."""
-        given = self.about.firm.assumptions
-        return channels(self.about.house, self.reached, self.survey, assumptions=given)
+        house, given = self.about.house, self.about.firm.assumptions
+        return self.once("channels", lambda: channels(house, self.reached, self.survey, assumptions=given))
 
     def foreseen(self, by: str, *, again: bool = False) -> jobs.Job:
         """The job that draws the mesh, whole and in every case. Raises jobs.TooManyError."""
