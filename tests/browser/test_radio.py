@@ -6,7 +6,7 @@ from pathlib import Path
 from uuid import UUID
 
 import pytest
-from playwright.sync_api import Browser, Locator, Page, expect
+from playwright.sync_api import Browser, Page, expect
 
 from tests.browser.conftest import opened
 from tests.browser.hands import Hand, Keys, Thumb
@@ -60,19 +60,17 @@ def test_who_falls_with_a_circuit_is_told_in_words_and_hatched_on_the_plan(
     seemly(page)
 
 
+@pytest.mark.parametrize("handed", ["thumb"], indirect=True)
 def test_a_device_on_the_plan_leads_to_who_falls_without_it(handed: tuple[Hand, Watched], house: str) -> None:
     hand, watched = handed
     page = watched.go(f"/house/{house}/radio")
     answered(page)
     plan = page.get_by_role("region", name="Ground floor, plan of radio")
-    device = plan.get_by_role("link", name="D31")
-    if isinstance(hand, Keys):
-        device.press("Enter")  # a drawing marks what has the focus by its own stroke
-    else:
-        hand.press(device)
+    hand.press(plan.get_by_role("link", name="D31"))
     expect(page.get_by_role("region", name="What becomes of whom")).to_contain_text("D20 Workshop")
 
 
+@pytest.mark.parametrize("handed", ["thumb"], indirect=True)
 def test_five_links_are_written_down_and_answers_turn_into_numbers(
     handed: tuple[Hand, Watched], office: door.Account, tree: Path
 ) -> None:
@@ -90,7 +88,7 @@ def test_five_links_are_written_down_and_answers_turn_into_numbers(
         if n:
             hand.write(page.get_by_label("Level in dBm"), f"\u2212{60 + 2 * n}")
         else:
-            tick(hand, page.get_by_label("Listened for, and not heard"))
+            page.get_by_label("Listened for, and not heard").check()
         hand.press(page.get_by_role("button", name="Write it down"))
         expect(page.get_by_role("status")).to_contain_text("Written")
     expect(page.get_by_text("5 links measured")).to_be_visible()
@@ -101,6 +99,7 @@ def test_five_links_are_written_down_and_answers_turn_into_numbers(
     expect(page.locator("#devices")).to_contain_text("%")
 
 
+@pytest.mark.parametrize("handed", ["keys"], indirect=True)
 def test_a_channel_survey_is_typed_and_every_channel_answers(
     handed: tuple[Hand, Watched], house: str
 ) -> None:
@@ -116,15 +115,6 @@ def test_a_channel_survey_is_typed_and_every_channel_answers(
     expect(page.get_by_role("status")).to_contain_text("1 heard")
     expect(page.get_by_role("region", name="Channels of N1").locator("tbody tr")).to_have_count(16)
     seemly(page)
-
-
-def tick(hand: Hand, box: Locator) -> None:
-    """A box that stands by itself."""
-    if isinstance(hand, Keys):
-        hand.reach(box).keyboard.press("Space")
-    else:
-        box.check()
-    expect(box).to_be_checked()
 
 
 def answered(page: Page) -> None:
