@@ -131,6 +131,7 @@ class _Asked:
     answers: tuple[Finding, ...]
     times: tuple[SceneTime, ...]
     hanging: Hanging
+    reached: radio.Reach
     record: Record | None
 
     def pack(self) -> bytes | list[TextFault]:
@@ -142,6 +143,7 @@ class _Asked:
             times=self.times,
             record=self.record,
             hanging=self.hanging,
+            reached=self.reached,
         )
 
 
@@ -160,7 +162,9 @@ def _asked(
     rows, settled = schedule(house, house.models), settled_assumptions(house, assumptions)
     answers = (*checked.findings, *(record.answers if record else ()))
     times = tuple(scenes(house, assumptions=assumptions).times)
-    return _Asked(rows, setting, settled, checked, answers, times, hanging_of(rows, settled, models), record)
+    reached = checked.answers.reached
+    hanging = hanging_of(rows, settled, models, reached)
+    return _Asked(rows, setting, settled, checked, answers, times, hanging, reached, record)
 
 
 def recorded(house: House, site: Site, *, models: Mapping[str, Model]) -> Record:
@@ -178,9 +182,10 @@ def _as_built_setting(setting: Setting, record: Record) -> Setting:
     return replace(setting, block=replace(setting.block, issue=issue))
 
 
-def hanging_of(rows: Schedule, settled: Assumptions, models: Mapping[str, Model]) -> Hanging:
+def hanging_of(
+    rows: Schedule, settled: Assumptions, models: Mapping[str, Model], answer: radio.Reach
+) -> Hanging:
     """Whom each device carries by radio, and which models would fit where it stands."""
-    answer = radio.reach(rows, settled)
     carries = {d: children_of(d, answer) for d in rows.house.devices}
     choices = selection.select(rows.house, {**models, **rows.house.models}, settled)
     fits = {c.spot.device_id: tuple(f.model for f in c.fits) for c in choices if c.spot.device_id}

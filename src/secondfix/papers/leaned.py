@@ -37,9 +37,11 @@ def leaning(
     return replace(sheet, blocks=[*sheet.blocks, *block])
 
 
-def leaned_height_mm(assumptions: Assumptions, names: Iterable[str], *, nec: bool, width_mm: float) -> float:
+def leaned_height_mm(
+    assumptions: Assumptions, names: Iterable[str], *, nec: bool, width_mm: float, sources_on: str = ""
+) -> float:
     """About how much of a sheet the block takes, for drawings that leave room for it."""
-    items = _items(assumptions, names, nec=nec)
+    items = _items(assumptions, names, nec=nec, sources_on=sources_on)
     width = width_mm * PX_PER_MM - 20
     lines = sum(len(wrapped(f"{i['said']} {i['from']}", width=width, size=_SIZE_PX)) for i in items)
     return _FRAME_MM + lines * _LINE_MM if items else 0.0

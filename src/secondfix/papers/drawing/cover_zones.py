@@ -38,7 +38,7 @@ class _Line:
 def draw_zone_hatches(canvas: Canvas) -> None:
     """The two hatches of zones: doubtful one way, and across it what is unlikely."""
     for name, turn in (("doubtful", -45), ("unlikely", 45)):
-        stroke = f'<path d="M0 0V9" stroke="{canvas.palette.line}" stroke-width="{LEADER}"/>'
+        stroke = f'<path d="M0 0V9" stroke="{canvas.palette.line}" stroke-width="{FITTING}"/>'
         canvas.parts.append(
             f'<pattern id="{name}" width="9" height="9" patternUnits="userSpaceOnUse" '
             f'patternTransform="rotate({turn})">{stroke}</pattern>'

@@ -301,8 +301,8 @@ def how_much(cover: Cover) -> str:
     return "Likely nowhere on this storey."
 
 
-def what_first(schedule: Schedule, network: str, storey: str) -> list[str]:
-    """What the survey lacks before radio can be drawn, or drawn well, on a storey: a sentence each."""
+def what_first(schedule: Schedule, network: str, storey: str | None = None) -> list[str]:
+    """What the survey lacks before radio can be drawn, or drawn well on a storey: a sentence each."""
     house = schedule.house
     one = house.networks[network]
     if one.controller_place is None:
@@ -311,6 +311,8 @@ def what_first(schedule: Schedule, network: str, storey: str) -> list[str]:
     if spot.position is None or house.rooms[spot.room].storey is None:
         lacking = "the position" if spot.position is None else f"the storey of room {spot.room}"
         return [f"State {lacking} of {one.controller_place}, where the controller of {one.name} stands."]
+    if storey is None:
+        return []
     rooms = [r for r in house.rooms.values() if r.storey == storey]
     walls = [w for w in house.walls.values() if w.storey == storey]
     if not walls and not any(r.outline_mm for r in rooms):

@@ -19,11 +19,13 @@ from secondfix.papers.pack.forms import failing_sheet, function_test_sheet
 from secondfix.papers.pack.hanging import Hanging, hanging_sheet
 from secondfix.papers.pack.key_ring import Key, key_ring_pdf
 from secondfix.papers.pack.networks import names_sheet, networks_sheet
+from secondfix.papers.pack.radio_sheets import radio_sheets
 from secondfix.papers.pack.schedules import scene_schedule_sheet, switch_schedule_sheet
 from secondfix.papers.pack.snag_list import snag_sheet
 from secondfix.papers.record import Record, as_designed, record_sheets, site_words
 from secondfix.papers.setting import PX_PER_MM, Setting, body_mm
 from secondfix.papers.typeset import typeset
+from secondfix.radio import Reach
 from secondfix.scenes import SceneTime
 
 __all__ = ["Hanging", "Key", "key_ring_pdf", "pack_file", "pack_pdf"]
@@ -38,11 +40,13 @@ def pack_pdf(
     times: Iterable[SceneTime] = (),
     record: Record | None = None,
     hanging: Hanging | None = None,
+    reached: Reach | None = None,
 ) -> bytes | list[TextFault]:
     """The handover pack (NFPA 70 houses: closeout pack) as a PDF, or its unprintable texts.
 
     Cover with what is open, drawing register, cautions, snag list, assumptions, plan per storey, room
     elevations, switch schedule, circuits, a sheet per light worked from several places, networks, names,
+    radio of each network on each storey (where ``reached`` is given),
     scene schedule (how long scenes take, where ``times`` are given), function test form, what to do when a
     switch fails, what hangs on each device, then what the journal tells. ``record`` is the journal's answer,
     and ``schedule`` then that of the as-built house; without one the pack says that no journal was given.
@@ -57,6 +61,7 @@ def pack_pdf(
         times=times,
         record=record,
         hanging=hanging,
+        reached=reached,
     )
     title = pack_title(schedule.house)
     return typeset(sheets, title=title.lower(), house=schedule.house, setting=setting, landscape=True)
@@ -71,6 +76,7 @@ def _sheets(
     times: Iterable[SceneTime],
     record: Record | None,
     hanging: Hanging | None,
+    reached: Reach | None,
 ) -> list[Sheet]:
     """Every sheet in order; the register lists the others."""
     marks = keynotes(answers)
@@ -88,6 +94,7 @@ def _sheets(
         *(s for _, s in light_sheets(schedule, answers, assumptions, wide=wide)),
         networks_sheet(schedule, "S5/01"),
         names_sheet(schedule, "S5/02"),
+        *radio_sheets(schedule, reached, assumptions, wide=wide, high=high),
         leaning(scene_schedule_sheet(schedule, "S6/01", times), assumptions, of_scenes, nec=nec),
         function_test_sheet(schedule, "S8/01", done=as_designed(record)),
         failing_sheet(schedule, "S8/02"),
