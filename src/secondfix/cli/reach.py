@@ -1,6 +1,8 @@
 """The verb ``reach``."""
 
+import sys
 from collections.abc import Sequence
+from pathlib import Path
 from typing import Annotated
 
 import typer
@@ -10,7 +12,7 @@ from secondfix.actions.foresee import foresee
 from secondfix.actions.leaned import leaned_as_json
 from secondfix.actions.measured import learned_as_json, measured_of, reach_measured
 from secondfix.actions.reach import reach, reached_as_json
-from secondfix.assumptions import Assumption
+from secondfix.assumptions import Assumption, Assumptions
 from secondfix.cli.channels_text import AirOption, opened_air
 from secondfix.cli.check import findings_text
 from secondfix.cli.foreseen_text import case_text, foreseen_text
@@ -37,6 +39,7 @@ from secondfix.radio import (
     MOST_DRAWS,
     DeviceReach,
     Foreseen,
+    Learned,
     Reach,
     Word,
     foreseen_as_json,
@@ -75,6 +78,10 @@ def run(
     ] = None,
     journal_files: JournalOption = None,
     air_file: AirOption = None,
+    pictures: Annotated[
+        Path | None,
+        typer.Option("--pictures", metavar="FOLDER", help="Also draw each network on each storey, as SVG."),
+    ] = None,
     as_json: AsJson = False,
 ) -> None:
     """Whether radio is likely to reach every device, by which route, and who hangs on one repeater."""
@@ -121,7 +128,37 @@ def run(
         told = learned_text(learned, links.notes) if learned else []
         told += air.as_text(house, numbers=numbers)
         print(as_text(house, answer, leaned, foreseen, findings, numbers=numbers, told=told))  # noqa: T201 - the command line prints
+    if pictures is not None:
+        draw_into(pictures, house, answer, learned, firm.assumptions, numbers=numbers)
     leave(with_lines(exit_code(findings), lines))
+
+
+def draw_into(
+    folder: Path,
+    house: House,
+    answer: Reach,
+    learned: Learned | None,
+    assumptions: Assumptions,
+    *,
+    numbers: bool,
+) -> None:
+    """Write the pictures and say so beside the answer; exit 2 where the folder cannot take them."""
+    from secondfix.actions.pictures import (  # noqa: PLC0415 - papers load for those who draw
+        lacking_for_pictures,
+        radio_pictures,
+    )
+    from secondfix.cli.paper_options import write_file  # noqa: PLC0415 - as above
+
+    if folder.exists() and not folder.is_dir():
+        refuse([Fault(str(folder), "", "a file", "a folder, or a new name")])
+    count = 0
+    for name, picture in radio_pictures(
+        house, answer, assumptions=assumptions, learned=learned, numbers=numbers
+    ):
+        write_file(folder / name, picture)
+        count += 1
+    for line in (f"{counted(count, 'picture')} in {folder}", *lacking_for_pictures(house, answer)):
+        print(line, file=sys.stderr)  # noqa: T201 - beside the answer, which may be JSON
 
 
 def as_text(

@@ -15,6 +15,7 @@ from secondfix.papers.drawing import (
     radio_plan_on_screen,
     radio_svg,
     shape_of,
+    what_first,
 )
 from secondfix.papers.findings_paper import findings_pdf
 from secondfix.papers.pack import Hanging, Key, key_ring_pdf, pack_file, pack_pdf
@@ -67,5 +68,6 @@ __all__ = [
     "shape_of",
     "swap_pdf",
     "thing_words",
+    "what_first",
     "worksheets_pdf",
 ]
