@@ -21,6 +21,7 @@ WORDS = {
     "Account": "accounts", "House": "houses", "Edit": "edits", "Issue": "issues",
     "CoverSheet": "cover sheets",
     "JournalEntry": "entries", "KeyEntry": "codes", "KeyShown": "showings of codes",
+    "ListMapping": "readings of lists",
 }  # fmt: skip
 NO_KEY = "The key ring's key (ring.key) of that desk is not in the data folder: no code opens until it is."
 
