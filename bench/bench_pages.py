@@ -15,13 +15,14 @@ import sys
 import tempfile
 import time
 from collections.abc import Callable, Iterator
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import closing, contextmanager
 from dataclasses import dataclass, field
 from functools import cache, partial
 from http.client import HTTPConnection
 from itertools import cycle
 from pathlib import Path
-from threading import Event, Thread
+from threading import Event
 from urllib.parse import urlencode
 
 from bench.figures import Pair, figure
@@ -165,12 +166,10 @@ def path_of(name: str, house_id: str) -> str:
 
 
 def at_once(*people: Callable[[], None]) -> None:
-    """Let each do their work beside the others."""
-    threads = [Thread(target=work) for work in people]
-    for thread in threads:
-        thread.start()
-    for thread in threads:
-        thread.join()
+    """Let each do their work beside the others; whoever was refused something fails the whole day."""
+    with ThreadPoolExecutor(len(people)) as threads:
+        for done in [threads.submit(work) for work in people]:
+            done.result()
 
 
 def passing(person: Person, paths: list[str], into: dict[str, list[float]], seed: int) -> None:
