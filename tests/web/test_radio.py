@@ -160,6 +160,8 @@ def test_a_house_of_many_places_is_answered_whole(writer: Client, office: door.A
     told = page(writer, house.id)
     assert 'id="costs"' in told
     assert told.count('<tr role="row" id="') >= 50
+    then = page(writer, house.id, "case=tripped:CL1").split('id="then"')[1].split("</section>")[0]
+    assert "it cannot be told, for facts are missing" in then  # the manor's survey has gaps
 
 
 def test_the_work_of_another_house_is_not_found(writer: Client, house_id: str, tree: Path) -> None:

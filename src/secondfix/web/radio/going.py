@@ -1,10 +1,10 @@
 """What may go, trip, move or be added, as choices of the form; and what then falls, in words."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from secondfix.house import House
-from secondfix.radio import Case, CaseKind, Foreseen, NetworkForeseen
+from secondfix.radio import Case, CaseKind, Foreseen, NetworkForeseen, Word
 from secondfix.web.radio.words import listed, thing_called
 
 GROUPS = {
@@ -38,7 +38,8 @@ class Choice:
 class Chosen:
     """The case that was chosen. Of a device that repeats nothing ``case`` is None: it alone is gone.
 
-    ``elsewhere`` are the cases of the same circuit in the other networks.
+    ``elsewhere`` are the cases of the same circuit in the other networks, ``untold`` the devices of
+    which facts are missing, so that nothing can be told of them in any case.
     """
 
     value: str
@@ -46,6 +47,7 @@ class Chosen:
     case: Case | None
     gone: tuple[str, ...]
     elsewhere: tuple[Case, ...] = ()
+    untold: tuple[str, ...] = ()
 
     @property
     def falls(self) -> tuple[str, ...]:
@@ -92,12 +94,19 @@ def chosen(house: House, foreseen: Foreseen, network_id: str, value: str) -> Cho
         others = (n for key, n in foreseen.networks.items() if key != network_id)
         same = (c for n in others for c in n.of_kind(CaseKind.TRIPPED) if c.id == case.id)
         elsewhere = tuple(same) if case.kind is CaseKind.TRIPPED else ()
-        return Chosen(value, _capital(case.words), case, case.gone, elsewhere)
+        return Chosen(value, _capital(case.words), case, case.gone, elsewhere, _untold(network, case.gone))
     kind, _, device = value.partition(":")
     known = house.devices.get(device)
     if kind != CaseKind.REPEATER_GONE.value or known is None or known.network != network_id:
         return None
-    return Chosen(value, _SAID[CaseKind.REPEATER_GONE].format(thing_called(house, device)), None, (device,))
+    words = _SAID[CaseKind.REPEATER_GONE].format(thing_called(house, device))
+    return Chosen(value, words, None, (device,), untold=_untold(network, (device,)))
+
+
+def _untold(network: NetworkForeseen, gone: Sequence[str]) -> tuple[str, ...]:
+    """Devices that no case can speak of: missing data is never a pass."""
+    lacking = [d for d, word in network.words.items() if word is Word.NOT_KNOWN]
+    return tuple(d for d in dict.fromkeys((*lacking, *network.not_known)) if d not in gone)
 
 
 def _capital(words: str) -> str:
