@@ -60,3 +60,16 @@ def test_a_line_that_cannot_be_read_is_told_and_the_others_count(journal: Path, 
     told = call("reach", DEMO, "--journal", str(journal))
     assert told.code == 1
     assert "5 links measured" in told.out
+
+
+def test_a_check_learns_from_the_journal_too(tmp_path: Path, call: Call) -> None:
+    journal = tmp_path / "in-vain.jsonl"
+    for device in ("D20", "D21", "D22", "D31"):
+        call("record", DEMO, str(journal), "measured", f"link:{device}>P81", "not_heard=true")
+    doubt = "Radio may or may not carry D22"
+    assert doubt not in call("check", DEMO).out
+    told = call("check", DEMO, "--journal", str(journal))
+    assert doubt in told.out
+    assert told.code in {1, 3}
+    told = call("check", DEMO, "--journal", str(journal), "--journal", "no-such.jsonl")
+    assert (told.code, told.err.count("\n")) == (2, 1)

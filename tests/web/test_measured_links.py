@@ -146,3 +146,14 @@ def test_without_positions_it_says_what_to_measure_first(
     page = sheet(writer, plain["id"])
     assert "fewer than two of this network have a position" in page
     assert "No link would tell more" not in page
+
+
+def test_what_was_measured_counts_in_the_checks_of_the_house_too(writer: Client, house_id: str) -> None:
+    def told() -> str:
+        return writer.get(f"/house/{house_id}/checks").content.decode()
+
+    doubt = "Radio may or may not carry D22"
+    assert doubt not in told()
+    for device in ("D20", "D21", "D22", "D31"):
+        write(writer, house_id, a=device, b="N1", not_heard="1")
+    assert doubt in told()

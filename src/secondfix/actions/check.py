@@ -1,6 +1,6 @@
 """Check: everything that is wrong with a house, and everything that cannot be told."""
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cached_property, partial
 from itertools import chain
@@ -39,6 +39,7 @@ class Answers:
 
     house: House
     settled: Assumptions
+    measured: tuple[radio.Measured, ...]
     reached: radio.Reach
     found: Mapping[Question, tuple[Finding, ...]]
 
@@ -57,14 +58,21 @@ class Checked:
     answers: Answers = field(repr=False, compare=False)
 
 
-def check(house: House, *, assumptions: Assumptions, earlier: Checked | None = None) -> Checked:
+def check(
+    house: House,
+    *,
+    assumptions: Assumptions,
+    earlier: Checked | None = None,
+    measured: Sequence[radio.Measured] = (),
+) -> Checked:
     """Ask every rule at every place where it applies. ``assumptions`` are the firm's, or the defaults.
 
+    ``measured`` links take the place of what is assumed of the radio (`measured_of` a journal).
     The answer is the same with and without ``earlier``, a check of the house before an edit: what the edit
     surely leaves as it was (`held.UNREAD`) is taken over from there, which saves most of the time.
     """
     settled = settled_assumptions(house, assumptions)
-    answers = _Asking(house, settled, earlier.answers if earlier else None).answers()
+    answers = _Asking(house, settled, earlier.answers if earlier else None, tuple(measured)).answers()
     if earlier and all(answers.found[q] is earlier.answers.found[q] for q in answers.found):
         return replace(earlier, answers=answers)
     findings = in_order(chain.from_iterable(answers.found.values()))
@@ -76,9 +84,15 @@ def check(house: House, *, assumptions: Assumptions, earlier: Checked | None = N
 class _Asking:
     """One check under way: each question asked, or its answer taken over."""
 
-    def __init__(self, house: House, settled: Assumptions, earlier: Answers | None) -> None:
-        self.house, self.settled, self.earlier = house, settled, earlier
-        alike = earlier is not None and earlier.settled == settled
+    def __init__(
+        self,
+        house: House,
+        settled: Assumptions,
+        earlier: Answers | None,
+        measured: tuple[radio.Measured, ...],
+    ) -> None:
+        self.house, self.settled, self.earlier, self.measured = house, settled, earlier, measured
+        alike = earlier is not None and earlier.settled == settled and earlier.measured == measured
         self.holds = holding(earlier.house, house) if earlier and alike else frozenset[Question]()
 
     @cached_property
@@ -102,13 +116,15 @@ class _Asking:
                 Question.JOINING, lambda: joining.check(self.rows, links(), self.settled), same=same
             ),
         }
-        return Answers(self.house, self.settled, reached, found)
+        return Answers(self.house, self.settled, self.measured, reached, found)
 
     def _reached(self) -> tuple[radio.Reach, bool]:
         """The answer of radio, and whether it is the one before."""
         if self.earlier and Question.RADIO in self.holds:
             return self.earlier.reached, True
         paths = self.earlier.reached.paths if self.earlier and Question.PATHS in self.holds else None
+        if self.measured:
+            return radio.reach_measured(self.rows, self.settled, self.measured, paths=paths)[0], False
         return radio.reach(self.rows, self.settled, paths=paths), False
 
     def _once(

@@ -7,6 +7,7 @@ from functools import partial
 from secondfix import radio, selection
 from secondfix.actions.as_built import as_built
 from secondfix.actions.check import Checked, check
+from secondfix.actions.measured import measured_of
 from secondfix.actions.ring import opened_by
 from secondfix.actions.scenes import scenes
 from secondfix.actions.settle import settled_assumptions
@@ -158,7 +159,8 @@ def _asked(
     record = recorded(house, site, models=models) if site else None
     if record:
         house, setting = record.house, _as_built_setting(setting, record)
-    checked = check(house, assumptions=assumptions)
+    measured = measured_of(house, site.journal).measured if site else ()
+    checked = check(house, assumptions=assumptions, measured=measured)
     rows, settled = schedule(house, house.models), settled_assumptions(house, assumptions)
     answers = (*checked.findings, *(record.answers if record else ()))
     times = tuple(scenes(house, assumptions=assumptions).times)

@@ -6,7 +6,9 @@ from typing import Annotated
 import typer
 
 from secondfix.actions.check import Checked, check, checked_as_json
+from secondfix.actions.measured import measured_of
 from secondfix.actions.names import not_asked
+from secondfix.cli.journals import JournalOption, opened_journal, with_lines
 from secondfix.cli.leaning import leaning_text
 from secondfix.cli.opening import AsJson, Assume, FirmFolder, HouseFile, leave, opened, print_json, verb_app
 from secondfix.cli.page import counted, para
@@ -26,15 +28,21 @@ def run(
     assume: Assume = None,
     as_json: AsJson = False,
     all_answers: Annotated[bool, typer.Option("--all", help="Also list where no fault was found.")] = False,
+    journal_files: JournalOption = None,
 ) -> None:
-    """Everything wrong with a house, and everything that cannot be told; then what to look at on site."""
+    """Everything wrong with a house, and everything that cannot be told; then what to look at on site.
+
+    With --journal the links that it measured take the place of what is assumed of the radio.
+    """
     house, firm = opened(house_file, firm_folder, assume)
-    checked = check(house, assumptions=firm.assumptions)
+    journal, lines = opened_journal(journal_files or (), house=house_file)
+    links = measured_of(house, journal).measured if journal_files else ()
+    checked = check(house, assumptions=firm.assumptions, measured=links)
     if as_json:
         print_json({**checked_as_json(checked), "not_asked": not_asked(house)})
     else:
         print(as_text(house, checked, all_answers=all_answers))  # noqa: T201 - the command line prints
-    leave(exit_code(checked.findings))
+    leave(with_lines(exit_code(checked.findings), lines))
 
 
 def as_text(house: House, checked: Checked, *, all_answers: bool = False) -> str:

@@ -5,16 +5,17 @@ Answers are kept in memory for the houses last looked at: a page after the first
 
 from collections import OrderedDict
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from threading import Lock, RLock
 from typing import Any, TypeVar
 
 from secondfix.actions.check import Checked, check
+from secondfix.actions.measured import measured_of
 from secondfix.actions.settle import settled_assumptions
 from secondfix.assumptions import Assumptions
 from secondfix.files import Firm
 from secondfix.house import House, Pieces, Schedule, Written, read_house, schedule
-from secondfix.radio import Reach
+from secondfix.radio import Measured, Reach
 from secondfix.store import door
 from secondfix.web.frame.firm import firm
 
@@ -32,6 +33,9 @@ class Asked:
     firm: Firm
     counted: bool = True
     """Whether the register keeps the counts of its check: not of an issue, asked as it once was."""
+
+    measured: tuple[Measured, ...] = ()
+    """The links that the journal measured, which the check of the radio learns from."""
 
     pieces: Pieces = field(default_factory=dict, repr=False, compare=False)
     """The text of its members, for the edit that comes next; empty where it was read from the store."""
@@ -80,7 +84,7 @@ _CHECKED = "checked"
 
 def _checked(about: Asked) -> Checked:
     earlier = made_before(about, _CHECKED)
-    made = check(about.house, assumptions=about.firm.assumptions, earlier=earlier)
+    made = check(about.house, assumptions=about.firm.assumptions, earlier=earlier, measured=about.measured)
     if about.counted:
         counts = {k: made.counts[k] for k in ("danger", "fault", "cannot_tell", "advice")}
         door.keep_counts(about.house.id, door.OpenCounts(about.number, **counts))
@@ -97,6 +101,8 @@ def made_before(about: Asked, name: str) -> Any | None:
 
 
 _kept: OrderedDict[tuple[str, int], Asked] = OrderedDict()
+_links: dict[str, tuple[int, tuple[Measured, ...]]] = {}
+"""By house: the size of its journal when it was read last, and the links measured in it."""
 _keeping = Lock()
 
 
@@ -106,26 +112,49 @@ def asked(house_id: str) -> Asked:
 
 
 def asked_at(house_id: str, number: int) -> Asked:
-    """The house as an edit of it left it, the current one or an earlier. Raises door.UnknownError."""
+    """The house as an edit of it left it, the current one or an earlier. Raises door.UnknownError.
+
+    Once the journal has measured another link, all answers are worked out anew.
+    """
     with _keeping:
         held = _kept.get((house_id, number))
         if held is not None:
             _kept.move_to_end((house_id, number))
+    if held is not None:
+        links = _measured(held.house)
+        if links == held.measured:
             return held
+        return _held(house_id, replace(held, measured=links), instead_of=held)
     text = door.edit_bytes(house_id, number).decode()
     house = read_house(text.encode(), where="store", models={})
     if not isinstance(house, House):  # an edit set aside for its faults
         raise door.UnknownError(f"edit {number} never stood")
-    return _held(house_id, Asked(house, text, number, firm()))
+    return _held(house_id, Asked(house, text, number, firm(), measured=_measured(house)))
 
 
 def keep(house_id: str, number: int, made: Written) -> None:
     """Know what an edit that was just saved made of the house, without reading it from the store."""
-    _held(house_id, Asked(made.house, made.text, number, firm(), pieces=made.pieces))
+    links = _measured(made.house)
+    _held(house_id, Asked(made.house, made.text, number, firm(), measured=links, pieces=made.pieces))
 
 
-def _held(house_id: str, fresh: Asked) -> Asked:
+def _measured(house: House) -> tuple[Measured, ...]:
+    """The links measured so far; the journal is read again once it has grown."""
+    size = door.journal_size(house.id)
     with _keeping:
+        known = _links.get(house.id)
+    if known and known[0] == size:
+        return known[1]
+    found = measured_of(house, door.journal(house.id)[0]).measured if size else ()
+    with _keeping:
+        _links[house.id] = size, found
+    return found
+
+
+def _held(house_id: str, fresh: Asked, *, instead_of: Asked | None = None) -> Asked:
+    with _keeping:
+        if instead_of is not None and _kept.get((house_id, fresh.number)) is instead_of:
+            del _kept[house_id, fresh.number]
         held = _kept.setdefault((house_id, fresh.number), fresh)
         while len(_kept) > MOST_HOUSES:
             _kept.popitem(last=False)
@@ -136,3 +165,4 @@ def forget() -> None:
     """Keep no answers: the store is another one now."""
     with _keeping:
         _kept.clear()
+        _links.clear()

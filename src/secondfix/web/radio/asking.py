@@ -10,7 +10,8 @@ from django.http import HttpRequest
 
 from secondfix.actions.channels import OnAir, channels, heard_by, heard_in_journal
 from secondfix.actions.foresee import foresee
-from secondfix.actions.measured import NEXT_LINKS, MeasuredLinks, measured_of, reach_measured
+from secondfix.actions.measured import NEXT_LINKS, MeasuredLinks, measured_of
+from secondfix.actions.reach import reach
 from secondfix.house import Fault
 from secondfix.radio import LEAST_FOR_NUMBERS, Channels, Foreseen, Learned, NextLink, Reach, learn
 from secondfix.store import door
@@ -52,25 +53,29 @@ class RadioAsked:
         return self._made.get(name)
 
     @property
-    def _learned(self) -> tuple[Reach, Learned]:
-        house, given = self.about.house, self.about.firm.assumptions
-        return self.once("learned", lambda: reach_measured(house, self.links.measured, assumptions=given))
-
-    @property
     def reached(self) -> Reach:
         """The best route of every device, as the measured links teach it."""
-        return self._learned[0] if self.links.measured else self.about.reached
+        return self.about.reached
 
     @property
     def learned(self) -> Learned:
         """What the measured links taught."""
-        return self._learned[1]
+        about, links = self.about, self.links.measured
+        return self.once("learned", lambda: learn(about.rows, about.settled, self._computed, links))
 
     @property
     def before(self) -> Learned:
         """The same house with nothing measured."""
         about = self.about
-        return self.once("before", lambda: learn(about.rows, about.settled, about.reached, ()))
+        return self.once("before", lambda: learn(about.rows, about.settled, self._computed, ()))
+
+    @property
+    def _computed(self) -> Reach:
+        """The answer of radio with nothing measured."""
+        about = self.about
+        if not self.links.measured:
+            return about.reached
+        return self.once("computed", lambda: reach(about.house, assumptions=about.firm.assumptions))
 
     @property
     def measured(self) -> int:
