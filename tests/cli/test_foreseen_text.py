@@ -133,3 +133,9 @@ def test_of_many_whose_circuit_is_not_known_a_dozen_are_named() -> None:
     assert note.endswith(
         "them: the controller of Row, D0, D1, D2, D3, D4, D5, D6, D7, D8, D9, D10 and 3 more."
     )
+
+
+def test_an_empty_id_is_no_case(call: Call) -> None:
+    told = call("reach", DEMO, "--gone", "")
+    assert (told.code, told.err.count("\n")) == (2, 1)
+    assert "--gone" in told.err

@@ -73,3 +73,9 @@ def test_a_check_learns_from_the_journal_too(tmp_path: Path, call: Call) -> None
     assert told.code in {1, 3}
     told = call("check", DEMO, "--journal", str(journal), "--journal", "no-such.jsonl")
     assert (told.code, told.err.count("\n")) == (2, 1)
+
+
+def test_a_link_to_itself_is_refused(tmp_path: Path, call: Call) -> None:
+    told = call("record", DEMO, str(tmp_path / "x.jsonl"), "measured", "link:D14>D14", "rssi_dbm=-60")
+    assert (told.code, told.err.count("\n")) == (2, 1)
+    assert "two" in told.err

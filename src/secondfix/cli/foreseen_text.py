@@ -26,6 +26,8 @@ _LOSSES = {
 
 def foreseen_text(house: House, foreseen: Foreseen, answer: Reach, *, numbers: bool) -> list[str]:
     """Paragraphs and tables, one network after another; chances where asked for or enough is measured."""
+    if not foreseen.networks:
+        return ["Nothing to draw: no network stands in the house."]
     shown = numbers or foreseen.measured >= LEAST_FOR_NUMBERS
     by_route = {d.id: d.word for d in answer.devices}
     out = [_head(foreseen)]

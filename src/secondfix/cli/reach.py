@@ -37,6 +37,7 @@ from secondfix.radio import (
     DRAWS,
     LEAST_FOR_NUMBERS,
     MOST_DRAWS,
+    Chances,
     DeviceReach,
     Foreseen,
     Learned,
@@ -95,7 +96,7 @@ def run(
         answer = reach(house, assumptions=firm.assumptions)
     air = opened_air(house, journal, air_file, answer, firm.assumptions)
     findings = (*answer.findings, *air.findings)
-    draws = draws or (DRAWS if gone else 0)
+    draws = draws or (0 if gone is None else DRAWS)
     foreseen = (
         foresee(
             house,
@@ -110,8 +111,8 @@ def run(
     )
     leaned = leaning_on(house, findings, firm.assumptions)
     numbers = numbers or answer.measured >= LEAST_FOR_NUMBERS
-    case = case_text(house, foreseen, gone, numbers=numbers) if gone and foreseen else []
-    if gone and not case:
+    case = case_text(house, foreseen, gone, numbers=numbers) if gone is not None and foreseen else []
+    if gone is not None and not case:
         refuse(
             [Fault("--gone", "", f"'{gone}'", "a device, a circuit, a socket or a place for a controller")]
         )
@@ -192,10 +193,16 @@ def _title(house: House, answer: Reach) -> str:
     return f"{house.name}: radio, spread {answer.spread_db:g} dB; {links}"
 
 
+def _chance(c: Chances) -> str:
+    """The chance, and its range where that reads as another."""
+    middle, ends = percent(c.assumed), list(dict.fromkeys((percent(c.low), percent(c.high))))
+    return middle if ends == [middle] else f"{middle} ({' to '.join(ends)})"
+
+
 def _row(d: DeviceReach, *, numbers: bool) -> tuple[str, ...]:
     way = ", ".join(d.route) if d.route else "straight to the controller" if d.hops else ""
     if d.needs:
         way = "; ".join(dict.fromkeys(look.words for look in d.needs))
     c = d.chances
-    chance = (f"{percent(c.assumed)} ({percent(c.low)} to {percent(c.high)})" if c else "",)
+    chance = (_chance(c) if c else "",)
     return (d.id, d.place, d.network or "", *(chance if numbers else ()), d.word.value, way)

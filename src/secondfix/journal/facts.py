@@ -37,6 +37,13 @@ class FunctionTested(Entry):
         return ("answers", tuple(sorted(self.answered)), self.also_answered)
 
 
+def two_ends(link: str) -> None:
+    """ValueError where a link leads from a thing to itself."""
+    one, _, other = link.removeprefix("link:").partition(">")
+    if one == other:
+        raise ValueError(f"{link} has one end; a link has two")
+
+
 class HeardLink(Part):
     """One row of a neighbour table: ``link`` as in a subject, with RSSI or LQI, or not heard."""
 
@@ -51,6 +58,7 @@ class HeardLink(Part):
             raise ValueError("a measured link states rssi_dbm or lqi, or else that it was not heard")
         if not self.link.startswith("link:"):
             raise ValueError("a measured link names a link")
+        two_ends(self.link)
         return self
 
 
@@ -72,6 +80,7 @@ class Measured(Entry):
     def _link_or_table(self) -> Self:
         level = self.rssi_dbm is not None or self.lqi is not None
         if self.subject.startswith("link:"):
+            two_ends(self.subject)
             if level == (self.not_heard is not None) or self.table:
                 raise ValueError(
                     "a measured link states rssi_dbm or lqi, or else that it was not heard, and no table"

@@ -76,6 +76,11 @@ def forwards_of(links: Links, real: int, reading: int) -> Bools:
     return np.array([s.may_repeat(reading) or n >= real for n, s in enumerate(links.stations)], np.bool_)
 
 
+def whole_words(draws: int, ways: int) -> int:
+    """Draws in each of so many ways, whole words of them, that make ``draws`` in all or a few more."""
+    return -(-draws // ways // WORD) * WORD
+
+
 def draw_network(
     staged: Staged, ways: Sequence[Sampled], *, gain_db: Floats, draws: int, seed: int
 ) -> Network:
@@ -85,7 +90,7 @@ def draw_network(
     """
     links = staged.links
     ends = Ends(len(links.stations), links.a, links.b)
-    each = -(-draws // len(ways) // WORD) * WORD
+    each = whole_words(draws, len(ways))
     parts = [
         draw_way(
             ends,

@@ -16,7 +16,7 @@ from secondfix.radio.engine.searching import steps_of
 from secondfix.radio.foresight.answers import Foreseen, NetworkForeseen
 from secondfix.radio.foresight.cases import LEAST_CHANGE, Cases, Progress
 from secondfix.radio.foresight.circuits import fed_by
-from secondfix.radio.foresight.drawn import Network, draw_ends, draw_network
+from secondfix.radio.foresight.drawn import Network, draw_ends, draw_network, whole_words
 from secondfix.radio.foresight.staging import Staged, empty_sockets, spots_for_controller, staged
 from secondfix.radio.g9959 import PLANS, Rate
 from secondfix.radio.learning.fitting import learn
@@ -193,9 +193,10 @@ def _device(drawn: _Drawn, gone: Gone, number: int, scatter: float) -> DeviceCha
 
 
 def _notes(rows: Schedule, draws: int, no_circuit: Sequence[str], *, interfered: bool) -> Iterator[str]:
+    drawn = whole_words(draws, WAYS) * WAYS
     yield (
-        f"A chance is the share of {draws} draws or a few more, over {WAYS} ways that the house may be, in "
-        "which some route works; its interval is what so few draws leave open. Apart from it stands what "
+        f"A chance is the share of {drawn} draws, over {WAYS} ways that the house may be, "
+        "in which some route works; its interval is what so few draws leave open. Apart from it stands what "
         "the model leaves open: the chance at the ends of everything assumed or unknown, all together."
     )
     if not interfered:
