@@ -35,12 +35,16 @@ RULES: tuple[Rule, ...] = (
 
 @dataclass(frozen=True, slots=True)
 class Answers:
-    """What a check was asked and answered, for a later one to take over from; findings by question."""
+    """What a check was asked and answered, for a later one to take over from; findings by question.
+
+    ``learned`` is what the measured links taught, None where there are none.
+    """
 
     house: House
     settled: Assumptions
     measured: tuple[radio.Measured, ...]
     reached: radio.Reach
+    learned: radio.Learned | None
     found: Mapping[Question, tuple[Finding, ...]]
 
 
@@ -100,7 +104,7 @@ class _Asking:
         return schedule(self.house, self.house.models)
 
     def answers(self) -> Answers:
-        reached, same = self._reached()
+        reached, learned, same = self._reached()
         air = partial(air_of, self.house, reached)
         links = partial(joining.links_of, reached, self.settled)
         found = {
@@ -116,16 +120,16 @@ class _Asking:
                 Question.JOINING, lambda: joining.check(self.rows, links(), self.settled), same=same
             ),
         }
-        return Answers(self.house, self.settled, self.measured, reached, found)
+        return Answers(self.house, self.settled, self.measured, reached, learned, found)
 
-    def _reached(self) -> tuple[radio.Reach, bool]:
-        """The answer of radio, and whether it is the one before."""
+    def _reached(self) -> tuple[radio.Reach, radio.Learned | None, bool]:
+        """The answer of radio, what it learned, and whether they are those before."""
         if self.earlier and Question.RADIO in self.holds:
-            return self.earlier.reached, True
+            return self.earlier.reached, self.earlier.learned, True
         paths = self.earlier.reached.paths if self.earlier and Question.PATHS in self.holds else None
         if self.measured:
-            return radio.reach_measured(self.rows, self.settled, self.measured, paths=paths)[0], False
-        return radio.reach(self.rows, self.settled, paths=paths), False
+            return *radio.reach_measured(self.rows, self.settled, self.measured, paths=paths), False
+        return radio.reach(self.rows, self.settled, paths=paths), None, False
 
     def _once(
         self, question: Question, ask: Callable[[], Iterable[Finding]], *, same: bool = True

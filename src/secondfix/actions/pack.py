@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from functools import partial
 
 from secondfix import radio, selection
+from secondfix.actions.air import air_of
 from secondfix.actions.as_built import as_built
 from secondfix.actions.check import Checked, check
 from secondfix.actions.measured import measured_of
@@ -132,7 +133,6 @@ class _Asked:
     answers: tuple[Finding, ...]
     times: tuple[SceneTime, ...]
     hanging: Hanging
-    reached: radio.Reach
     record: Record | None
 
     def pack(self) -> bytes | list[TextFault]:
@@ -144,7 +144,8 @@ class _Asked:
             times=self.times,
             record=self.record,
             hanging=self.hanging,
-            reached=self.reached,
+            reached=self.checked.answers.reached,
+            learned=self.checked.answers.learned,
         )
 
 
@@ -163,10 +164,10 @@ def _asked(
     checked = check(house, assumptions=assumptions, measured=measured)
     rows, settled = schedule(house, house.models), settled_assumptions(house, assumptions)
     answers = (*checked.findings, *(record.answers if record else ()))
-    times = tuple(scenes(house, assumptions=assumptions).times)
     reached = checked.answers.reached
+    times = tuple(scenes(house, assumptions=assumptions, air=air_of(house, reached)).times)
     hanging = hanging_of(rows, settled, models, reached)
-    return _Asked(rows, setting, settled, checked, answers, times, hanging, reached, record)
+    return _Asked(rows, setting, settled, checked, answers, times, hanging, record)
 
 
 def recorded(house: House, site: Site, *, models: Mapping[str, Model]) -> Record:

@@ -25,7 +25,7 @@ from secondfix.papers.pack.snag_list import snag_sheet
 from secondfix.papers.record import Record, as_designed, record_sheets, site_words
 from secondfix.papers.setting import PX_PER_MM, Setting, body_mm
 from secondfix.papers.typeset import typeset
-from secondfix.radio import Reach
+from secondfix.radio import Learned, Reach
 from secondfix.scenes import SceneTime
 
 __all__ = ["Hanging", "Key", "key_ring_pdf", "pack_file", "pack_pdf"]
@@ -41,12 +41,13 @@ def pack_pdf(
     record: Record | None = None,
     hanging: Hanging | None = None,
     reached: Reach | None = None,
+    learned: Learned | None = None,
 ) -> bytes | list[TextFault]:
     """The handover pack (NFPA 70 houses: closeout pack) as a PDF, or its unprintable texts.
 
     Cover with what is open, drawing register, cautions, snag list, assumptions, plan per storey, room
     elevations, switch schedule, circuits, a sheet per light worked from several places, networks, names,
-    radio of each network on each storey (where ``reached`` is given),
+    radio of each network on each storey (where ``reached`` is given; ``learned`` from measured links),
     scene schedule (how long scenes take, where ``times`` are given), function test form, what to do when a
     switch fails, what hangs on each device, then what the journal tells. ``record`` is the journal's answer,
     and ``schedule`` then that of the as-built house; without one the pack says that no journal was given.
@@ -62,6 +63,7 @@ def pack_pdf(
         record=record,
         hanging=hanging,
         reached=reached,
+        learned=learned,
     )
     title = pack_title(schedule.house)
     return typeset(sheets, title=title.lower(), house=schedule.house, setting=setting, landscape=True)
@@ -77,6 +79,7 @@ def _sheets(
     record: Record | None,
     hanging: Hanging | None,
     reached: Reach | None,
+    learned: Learned | None,
 ) -> list[Sheet]:
     """Every sheet in order; the register lists the others."""
     marks = keynotes(answers)
@@ -94,7 +97,7 @@ def _sheets(
         *(s for _, s in light_sheets(schedule, answers, assumptions, wide=wide)),
         networks_sheet(schedule, "S5/01"),
         names_sheet(schedule, "S5/02"),
-        *radio_sheets(schedule, reached, assumptions, wide=wide, high=high),
+        *radio_sheets(schedule, reached, assumptions, learned=learned, wide=wide, high=high),
         leaning(scene_schedule_sheet(schedule, "S6/01", times), assumptions, of_scenes, nec=nec),
         function_test_sheet(schedule, "S8/01", done=as_designed(record)),
         failing_sheet(schedule, "S8/02"),

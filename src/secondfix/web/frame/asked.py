@@ -10,16 +10,17 @@ from threading import Lock, RLock
 from typing import Any, TypeVar
 
 from secondfix.actions.check import Checked, check
-from secondfix.actions.measured import measured_of
+from secondfix.actions.measured import MeasuredLinks, measured_of
 from secondfix.actions.settle import settled_assumptions
 from secondfix.assumptions import Assumptions
 from secondfix.files import Firm
 from secondfix.house import House, Pieces, Schedule, Written, read_house, schedule
-from secondfix.radio import Measured, Reach
+from secondfix.radio import Reach
 from secondfix.store import door
 from secondfix.web.frame.firm import firm
 
 MOST_HOUSES = 24
+NONE_MEASURED = MeasuredLinks((), ())
 T = TypeVar("T")
 
 
@@ -34,7 +35,7 @@ class Asked:
     counted: bool = True
     """Whether the register keeps the counts of its check: not of an issue, asked as it once was."""
 
-    measured: tuple[Measured, ...] = ()
+    links: MeasuredLinks = NONE_MEASURED
     """The links that the journal measured, which the check of the radio learns from."""
 
     pieces: Pieces = field(default_factory=dict, repr=False, compare=False)
@@ -84,7 +85,9 @@ _CHECKED = "checked"
 
 def _checked(about: Asked) -> Checked:
     earlier = made_before(about, _CHECKED)
-    made = check(about.house, assumptions=about.firm.assumptions, earlier=earlier, measured=about.measured)
+    made = check(
+        about.house, assumptions=about.firm.assumptions, earlier=earlier, measured=about.links.measured
+    )
     if about.counted:
         counts = {k: made.counts[k] for k in ("danger", "fault", "cannot_tell", "advice")}
         door.keep_counts(about.house.id, door.OpenCounts(about.number, **counts))
@@ -101,7 +104,7 @@ def made_before(about: Asked, name: str) -> Any | None:
 
 
 _kept: OrderedDict[tuple[str, int], Asked] = OrderedDict()
-_links: dict[str, tuple[int, tuple[Measured, ...]]] = {}
+_links: dict[str, tuple[int, MeasuredLinks]] = {}
 """By house: the size of its journal when it was read last, and the links measured in it."""
 _keeping = Lock()
 
@@ -122,30 +125,30 @@ def asked_at(house_id: str, number: int) -> Asked:
             _kept.move_to_end((house_id, number))
     if held is not None:
         links = _measured(held.house)
-        if links == held.measured:
+        if links == held.links:
             return held
-        return _held(house_id, replace(held, measured=links), instead_of=held)
+        return _held(house_id, replace(held, links=links), instead_of=held)
     text = door.edit_bytes(house_id, number).decode()
     house = read_house(text.encode(), where="store", models={})
     if not isinstance(house, House):  # an edit set aside for its faults
         raise door.UnknownError(f"edit {number} never stood")
-    return _held(house_id, Asked(house, text, number, firm(), measured=_measured(house)))
+    return _held(house_id, Asked(house, text, number, firm(), links=_measured(house)))
 
 
 def keep(house_id: str, number: int, made: Written) -> None:
     """Know what an edit that was just saved made of the house, without reading it from the store."""
     links = _measured(made.house)
-    _held(house_id, Asked(made.house, made.text, number, firm(), measured=links, pieces=made.pieces))
+    _held(house_id, Asked(made.house, made.text, number, firm(), links=links, pieces=made.pieces))
 
 
-def _measured(house: House) -> tuple[Measured, ...]:
+def _measured(house: House) -> MeasuredLinks:
     """The links measured so far; the journal is read again once it has grown."""
     size = door.journal_size(house.id)
     with _keeping:
         known = _links.get(house.id)
     if known and known[0] == size:
         return known[1]
-    found = measured_of(house, door.journal(house.id)[0]).measured if size else ()
+    found = measured_of(house, door.journal(house.id)[0]) if size else NONE_MEASURED
     with _keeping:
         _links[house.id] = size, found
     return found

@@ -10,7 +10,7 @@ from django.http import HttpRequest
 
 from secondfix.actions.channels import OnAir, channels, heard_by, heard_in_journal
 from secondfix.actions.foresee import foresee
-from secondfix.actions.measured import NEXT_LINKS, MeasuredLinks, measured_of
+from secondfix.actions.measured import NEXT_LINKS, MeasuredLinks
 from secondfix.actions.reach import reach
 from secondfix.house import Fault
 from secondfix.radio import LEAST_FOR_NUMBERS, Channels, Foreseen, Learned, NextLink, Reach, learn
@@ -33,7 +33,6 @@ class RadioAsked:
     """A house with what was measured of its links and heard on the air: each question worked out once."""
 
     about: Asked
-    links: MeasuredLinks
     survey: OnAir
     _aside: Aside
     _made: OrderedDict[str, Any] = field(default_factory=OrderedDict, repr=False, compare=False)
@@ -53,6 +52,11 @@ class RadioAsked:
         return self._made.get(name)
 
     @property
+    def links(self) -> MeasuredLinks:
+        """The links that were measured."""
+        return self.about.links
+
+    @property
     def reached(self) -> Reach:
         """The best route of every device, as the measured links teach it."""
         return self.about.reached
@@ -60,8 +64,7 @@ class RadioAsked:
     @property
     def learned(self) -> Learned:
         """What the measured links taught."""
-        about, links = self.about, self.links.measured
-        return self.once("learned", lambda: learn(about.rows, about.settled, self._computed, links))
+        return self.about.checked.answers.learned or self.before
 
     @property
     def before(self) -> Learned:
@@ -122,13 +125,12 @@ class RadioAsked:
 
 @dataclass(slots=True)
 class _Held:
-    """What the journal tells of the air, as often as it grows; and the answers of one edit to it."""
+    """Who the journal heard on the air, as often as it grows; and the answers of one edit to it."""
 
     lock: Lock = field(default_factory=Lock)
     size: int = -1
-    links: MeasuredLinks = field(default_factory=lambda: MeasuredLinks((), ()))
     survey: OnAir = field(default_factory=lambda: OnAir((), (), surveyed=False))
-    answers: OrderedDict[object, RadioAsked] = field(default_factory=OrderedDict)
+    answers: OrderedDict[OnAir, RadioAsked] = field(default_factory=OrderedDict)
 
 
 def radio_asked(house_id: str) -> RadioAsked:
@@ -138,18 +140,13 @@ def radio_asked(house_id: str) -> RadioAsked:
     size = door.journal_size(house_id)
     with held.lock:
         if held.size != size:
-            journal = door.journal(house_id)[0]
-            held.links, held.survey = (
-                measured_of(about.house, journal),
-                heard_in_journal(about.house, journal),
-            )
+            held.survey = heard_in_journal(about.house, door.journal(house_id)[0])
             held.size = size
-        key = (held.links, held.survey)
-        if key not in held.answers:
-            held.answers[key] = RadioAsked(about, held.links, held.survey, Aside(house_id))
+        if held.survey not in held.answers:
+            held.answers[held.survey] = RadioAsked(about, held.survey, Aside(house_id))
         while len(held.answers) > _MOST_HELD:
             held.answers.popitem(last=False)
-        return held.answers[key]
+        return held.answers[held.survey]
 
 
 class Ask(Protocol):
