@@ -1,6 +1,6 @@
 """Channels: who was heard on the air, by a survey or the journal, and which channel does best among them."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from secondfix import journal as package
@@ -97,16 +97,7 @@ def as_transmitters(subject: str, heard: Sequence[radio.Transmitter]) -> list[di
         if kind != "house" and one.place not in {None, owner}:
             return Fault("survey", "place", f"'{one.place}'", f"{owner} or nothing: the entry is of {owner}")
         place = one.place if kind == "house" else None
-        plain: Mapping[str, object] = {
-            "kind": one.kind.value,
-            "channel": one.channel,
-            "second_channel": one.second_channel,
-            "width_mhz": one.width_mhz,
-            "level_dbm": one.level_dbm,
-            "duty_permille": one.duty_permille,
-            "place": place,
-            "name": one.name or None,
-        }
+        plain = radio.transmitter_as_json(one) | {"place": place, "name": one.name or None}
         out.append({key: value for key, value in plain.items() if value is not None})
     return out
 

@@ -183,7 +183,7 @@ def _helps(network: NetworkForeseen, *, shown: bool) -> Iterator[str]:
     """The best socket to plug a repeater into, and the best other place of the controller."""
     for kind, nothing in _HELPS.items():
         cases = network.of_kind(kind)
-        if cases and (cases[0].gained >= LEAST_GAIN or cases[0].holds):
+        if cases and cases[0].helps:
             best = cases[0]
             gain = f" ({best.gained:+.1f} reached in the mean)" if shown else ""
             words = f"{best.words[:1].upper()}{best.words[1:]}{gain}"

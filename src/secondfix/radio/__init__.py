@@ -3,7 +3,7 @@
 from secondfix.radio.answers import Chances, DeviceReach, Link, Reach, Word
 from secondfix.radio.as_json import reach_as_json
 from secondfix.radio.channels.answers import ChannelFigures, Channels, Choice, NetworkChannels, Share
-from secondfix.radio.channels.as_json import channels_as_json
+from secondfix.radio.channels.as_json import channels_as_json, transmitter_as_json
 from secondfix.radio.channels.carrying import put_together
 from secondfix.radio.channels.choosing import channels_of
 from secondfix.radio.channels.disturbing import interference_of
@@ -11,7 +11,7 @@ from secondfix.radio.channels.heard import Sends, Transmitter
 from secondfix.radio.channels.telling import Cost, cost_words
 from secondfix.radio.covering.answers import Cover
 from secondfix.radio.covering.covering import cover
-from secondfix.radio.engine.chances import DeviceChance, Drawn, device_chances, wilson
+from secondfix.radio.engine.chances import DeviceChance, Drawn, wilson
 from secondfix.radio.engine.drawing import Ends, draw_links
 from secondfix.radio.engine.gone import Gone, without_each
 from secondfix.radio.engine.panels import (
@@ -25,9 +25,8 @@ from secondfix.radio.engine.panels import (
 )
 from secondfix.radio.engine.sampled import Sampled
 from secondfix.radio.engine.searching import Steps, how_often, reached, steps_of
-from secondfix.radio.foresight.answers import Case, CaseKind, Foreseen, NetworkForeseen
+from secondfix.radio.foresight.answers import LEAST_GAIN, Case, CaseKind, Foreseen, NetworkForeseen
 from secondfix.radio.foresight.as_json import foreseen_as_json
-from secondfix.radio.foresight.cases import LEAST_GAIN
 from secondfix.radio.foresight.foreseeing import DRAWS, MOST_DRAWS, Heard, foresee
 from secondfix.radio.learning.as_json import learned_as_json
 from secondfix.radio.learning.fitting import learn
@@ -92,7 +91,6 @@ __all__ = [
     "cost_words",
     "count_crossings",
     "cover",
-    "device_chances",
     "draw_links",
     "find_paths",
     "foresee",
@@ -112,6 +110,7 @@ __all__ = [
     "sending",
     "spots_on_grid",
     "steps_of",
+    "transmitter_as_json",
     "walls_on_grid",
     "wilson",
     "without_each",

@@ -10,14 +10,15 @@ from secondfix.radio.channels.telling import cost_words
 def channels_as_json(answer: Channels, *, numbers: bool) -> dict[str, object]:
     """``heard``, ``networks``, ``notes`` and ``assumptions``; shares are null unless ``numbers``."""
     return {
-        "heard": [_heard(one) for one in answer.heard],
+        "heard": [transmitter_as_json(one) for one in answer.heard],
         "networks": [_network(one, numbers) for one in answer.networks.values()],
         "notes": list(answer.notes),
         "assumptions": list(answer.assumptions),
     }
 
 
-def _heard(one: Transmitter) -> dict[str, object]:
+def transmitter_as_json(one: Transmitter) -> dict[str, object]:
+    """One of those heard, keys as an entry of the journal has them."""
     return {
         "kind": one.kind.value,
         "channel": one.channel,

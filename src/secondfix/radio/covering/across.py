@@ -5,8 +5,6 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from functools import cache
-from types import ModuleType
 from typing import Any
 
 import numpy as np
@@ -15,6 +13,7 @@ from secondfix.assumptions import Assumptions
 from secondfix.house import House
 from secondfix.radio.between import Batch
 from secondfix.radio.crossing import Floats, Ints, lengths_mm
+from secondfix.radio.engine.choosing import kernels
 from secondfix.radio.ground import Ground, ground_of
 from secondfix.radio.losses import ANGLES_DEG, slant_losses_db, slant_table
 from secondfix.radio.openspace import free_space_loss_db
@@ -78,7 +77,7 @@ def losses_across_db(field: Field, places: Places, *, plain: bool = False) -> Fl
     lightest, assumed and heaviest reading; infinity beyond the longest link. A place is taken where it is,
     also inside a wall. The same with the compiled kernel and without (``plain``), but for the last digits.
     """
-    work = None if plain else kernels()
+    work = None if plain else kernels("across_kernel")
     out = np.full((3, len(places), len(field.ground.x)), np.inf)
     if work:
         work.lost(*_arrays(field, places), field.open_db, field.slope_db, field.longest_mm, out)
@@ -97,7 +96,7 @@ def carried_db(
     margin of the station's own route, minus infinity where it does not pass on. The worse of the two
     counts. Exact for the losses of `losses_across_db`.
     """
-    work = None if plain else kernels()
+    work = None if plain else kernels("across_kernel")
     out = np.full((3, len(places)), HOPELESS_DB)
     if work:
         work.carried(
@@ -176,13 +175,3 @@ def _arrays(field: Field, places: Places) -> tuple[Any, ...]:
         field.table,
         np.array(ANGLES_DEG),
     )
-
-
-@cache
-def kernels() -> ModuleType | None:
-    """Give the module of compiled kernels; None where the compiler is not installed."""
-    try:
-        from secondfix.radio.covering import across_kernel  # noqa: PLC0415 - paid for by those who ask
-    except ImportError:
-        return None
-    return across_kernel

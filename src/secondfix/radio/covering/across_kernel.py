@@ -105,6 +105,14 @@ def lose(  # noqa: C901, PLR0912 - the rules of a crossing in one loop, as the c
 
 
 @kernel
+def apart(place: Ints, station: int, stations: Seven) -> tuple[int, float]:
+    """How far apart: in mm², and as the logarithm of metres, 0.1 m at least."""
+    dx, dy = place[0] - stations[0][station], place[1] - stations[1][station]
+    square = dx * dx + dy * dy + (place[2] - stations[2][station]) ** 2
+    return square, log10(max(sqrt(float(square)), 100.0) / 1000)
+
+
+@kernel
 def lost(
     places: Ints,
     stations: Seven,
@@ -123,13 +131,11 @@ def lost(
     one = np.zeros(3)
     for p in range(len(places)):
         for s in range(len(stations[0])):
-            dx, dy = places[p, 0] - stations[0][s], places[p, 1] - stations[1][s]
-            square = dx * dx + dy * dy + (places[p, 2] - stations[2][s]) ** 2
+            square, far = apart(places[p], s, stations)
             if square > longest_mm * longest_mm:
                 out[:, p, s] = np.inf
                 continue
             lose(places[p], s, stations, walls, lengths, openings, ground, table, angles, one)
-            far = log10(max(sqrt(float(square)), 100.0) / 1000)
             for k in range(3):
                 out[k, p, s] = one[k] + (open_db[k] + slope_db[k] * far)
 
@@ -159,9 +165,7 @@ def carried(
     one, bound, far = np.zeros(3), np.zeros((3, many)), np.zeros(many)
     for p in range(len(places)):
         for s in range(many):
-            dx, dy = places[p, 0] - stations[0][s], places[p, 1] - stations[1][s]
-            square = dx * dx + dy * dy + (places[p, 2] - stations[2][s]) ** 2
-            far[s] = log10(max(sqrt(float(square)), 100.0) / 1000)
+            square, far[s] = apart(places[p], s, stations)
             for k in range(3):
                 bound[k, s] = min(budget_db[k, s] - (open_db[k] + slope_db[k] * far[s]), route_db[k, s])
                 if square > longest_mm * longest_mm:

@@ -1,4 +1,4 @@
-"""Compiled or plain: the kernels load when a draw or a count is asked for, and never before."""
+"""Compiled or plain: the kernels load when a draw, a count or a cover is asked for, and never before."""
 
 from functools import cache
 from types import ModuleType
@@ -8,6 +8,7 @@ from types import ModuleType
 def kernels(name: str) -> ModuleType | None:
     """Give the module of compiled kernels called ``name``; None where the compiler is not installed."""
     try:
+        from secondfix.radio.covering import across_kernel  # noqa: PLC0415 - as the others
         from secondfix.radio.engine import (  # noqa: PLC0415 - a cold `check` must not pay for a compiler
             drawing_kernel,
             gone_kernel,
@@ -17,6 +18,7 @@ def kernels(name: str) -> ModuleType | None:
     except ImportError:
         return None
     return {
+        "across_kernel": across_kernel,
         "drawing_kernel": drawing_kernel,
         "gone_kernel": gone_kernel,
         "panels_kernel": panels_kernel,

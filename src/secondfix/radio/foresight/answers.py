@@ -7,6 +7,8 @@ from enum import StrEnum
 from secondfix.radio.answers import Word
 from secondfix.radio.engine.chances import DeviceChance, Drawn
 
+LEAST_GAIN = 0.05  # of a device: less is next to nothing
+
 
 class CaseKind(StrEnum):
     """What is different in a case."""
@@ -41,6 +43,11 @@ class Case:
     rises: tuple[str, ...]
     gained: float
     holds: tuple[str, ...] = ()
+
+    @property
+    def helps(self) -> bool:
+        """Whether it is worth doing: somebody is reached more often, or hangs on one repeater no longer."""
+        return self.gained >= LEAST_GAIN or bool(self.holds)
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,11 +11,10 @@ from secondfix.radio.crossing import Bools, Ints
 from secondfix.radio.engine.chances import wilson
 from secondfix.radio.engine.gone import Gone
 from secondfix.radio.engine.searching import ROOT
-from secondfix.radio.foresight.answers import Case, CaseKind
+from secondfix.radio.foresight.answers import LEAST_GAIN, Case, CaseKind
 from secondfix.radio.foresight.drawn import Network
 
 LEAST_CHANGE = 0.005  # a chance that moves by less is not told as another
-LEAST_GAIN = 0.05  # of a device: less is next to nothing
 MOST_HELD = 3  # repeaters whose loss costs most: what a socket would hold is asked of these
 
 Progress = Callable[[str], None]

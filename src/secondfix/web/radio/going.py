@@ -143,13 +143,10 @@ def _quiet(network: NetworkForeseen) -> Iterator[str]:
             yield f"{count} {one if count == 1 else several}"
 
 
-_LEAST_GAIN = 0.05  # of a device
-
-
 def helps_of(network: NetworkForeseen) -> Mapping[str, tuple[tuple[str, Case], ...]]:
     """Under a head each: sockets that would help, and better places for the controller; the best first."""
     return {
-        head: tuple((value_of(c), c) for c in network.of_kind(kind)[:5] if c.gained >= _LEAST_GAIN or c.holds)
+        head: tuple((value_of(c), c) for c in network.of_kind(kind)[:5] if c.helps)
         for kind, head in (
             (CaseKind.SOCKET_HELPS, "A device that repeats, plugged in at"),
             (CaseKind.CONTROLLER_MOVED, "The controller at"),
