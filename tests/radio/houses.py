@@ -6,6 +6,7 @@ from typing import Any
 from secondfix.assumptions import Assumptions, Override, default_assumptions
 from secondfix.catalogue import Model, read_model
 from secondfix.house import House, Schedule, read_house, schedule
+from secondfix.radio import Reach, reach
 from tests.example_house import as_bytes, seen
 
 _TOML = """
@@ -28,6 +29,7 @@ code = "none"
 steps = [{{ act = "hold", button = "the only button", hold_ms = 6000 }}]
 """
 POWER = "transmit_power_dbm = 8\nsensitivity_dbm = -100"
+SURVEYED = ("shell", "plate", "finish")
 _PROTOCOLS = ("zigbee", "zwave", "matter_thread")
 
 
@@ -194,3 +196,9 @@ def rows_of(plain: dict[str, Any]) -> Schedule:
 def assumed(**values: int) -> Assumptions:
     """The defaults with some set to a certain value."""
     return default_assumptions().overridden({k: Override(v) for k, v in values.items()}, set_by="house")
+
+
+def asked(plain: dict[str, Any]) -> Reach:
+    """The answer; a house may ask for its own longest link."""
+    own = plain.get("assumptions", {}).get("radio_longest_link_m", {"value": 30})
+    return reach(rows_of(plain), assumed(radio_longest_link_m=own["value"]))
